@@ -1,0 +1,27 @@
+import {defaultReporter} from '@web/test-runner';
+import {launcherFor} from './tools/launchers.mjs';
+import {strictPages} from './tools/strict-pages.mjs';
+import {summaryFile} from './tools/summary-file.mjs';
+import {typescriptServer} from './tools/typescript-server.mjs';
+
+const browsers = (process.env.BROWSERS ?? 'chromium').split(',');
+
+const isLitDevMode = (arg) => typeof arg === 'string' && arg.includes('lit.dev/msg/dev-mode');
+
+export default {
+  files: ['tests/**/*.test.ts'],
+  nodeResolve: true,
+  // axe alone needs more than mocha's two seconds on a small machine
+  testFramework: {config: {timeout: 15_000}},
+  testRunnerHtml: (framework) => `<!DOCTYPE html>
+<html lang="en">
+  <head><meta charset="utf-8"><title>Tests</title><link rel="icon" href="data:,"></head>
+  <body><script type="module" src="${framework}"></script></body>
+</html>`,
+  plugins: [strictPages(), typescriptServer()],
+  browsers: await Promise.all(browsers.map(launcherFor)),
+  concurrentBrowsers: browsers.length,
+  reporters: [defaultReporter(), summaryFile()],
+  filterBrowserLogs: ({args}) => !args.some(isLitDevMode),
+  coverageConfig: {include: ['src/**/*.ts'], reporters: ['text', 'lcovonly']},
+};
