@@ -1,0 +1,64 @@
+import type {Problem} from '../problem.js';
+import {memo} from '../memo.js';
+import type {GliderDesign} from './design.js';
+
+/**
+ * Clashes between values that are each allowed alone: accepted, reported, and shown beside the field of their path.
+ * Stages that need the clashing values refuse with the same problem.
+ */
+export const clashesOf = memo((design: GliderDesign): readonly Problem[] => [
+  ...wingClashes(design.wing),
+  ...bodyClashes(design),
+  ...(design.balance.marginLow > design.balance.marginHigh
+    ? [{code: 'margins-crossed', path: 'balance.marginHigh', args: {low: design.balance.marginLow, high: design.balance.marginHigh}}] : []),
+]);
+
+/** Clashes inside the wing alone. */
+export const wingClashes = memo((wing: GliderDesign['wing']): readonly Problem[] => {
+  const problems: Problem[] = [];
+  const half = wing.span / 2;
+  const shortest = Math.min(wing.chord, wing.tipChord ?? wing.chord, ...wing.stations.map((s) => s.chord));
+
+  let previous = 0;
+  for (const {at} of wing.creases) {
+    if (at >= shortest) problems.push({code: 'crease-outside-chord', path: 'wing.creases', args: {at, chord: shortest}});
+    else if (at <= previous) problems.push({code: 'list-not-ascending', path: 'wing.creases', args: {at}});
+    previous = at;
+  }
+  previous = -1;
+  for (const {at} of wing.joints) {
+    if (at >= half) problems.push({code: 'joint-outside-wing', path: 'wing.joints', args: {at, half}});
+    else if (at <= previous) problems.push({code: 'list-not-ascending', path: 'wing.joints', args: {at}});
+    previous = at;
+  }
+  previous = 0;
+  for (const {at} of wing.stations) {
+    if (at >= half) problems.push({code: 'station-outside-wing', path: 'wing.stations', args: {at, half}});
+    else if (at <= previous) problems.push({code: 'list-not-ascending', path: 'wing.stations', args: {at}});
+    previous = at;
+  }
+  if (wing.dihedralBy !== 'angle' && wing.blocks.length < wing.joints.length) {
+    problems.push({code: 'block-missing', path: 'wing.blocks', args: {joints: wing.joints.length, blocks: wing.blocks.length}});
+  }
+  return problems;
+});
+
+function bodyClashes({wing, body, arrangement}: GliderDesign): Problem[] {
+  const problems: Problem[] = [];
+  const wingEnd = arrangement.wingAt + wing.chord;
+  if (wingEnd > body.length) {
+    problems.push({code: 'wing-off-body', path: 'arrangement.wingAt', args: {end: wingEnd, body: body.length}});
+  }
+  if (arrangement.tailAt < wingEnd) {
+    problems.push({code: 'tail-in-wing', path: 'arrangement.tailAt', args: {at: arrangement.tailAt, end: wingEnd}});
+  } else if (arrangement.tailAt >= body.length) {
+    problems.push({code: 'tail-off-body', path: 'arrangement.tailAt', args: {at: arrangement.tailAt, body: body.length}});
+  }
+  if (body.taperFrom !== undefined && body.taperFrom >= body.length) {
+    problems.push({code: 'taper-off-body', path: 'body.taperFrom', args: {at: body.taperFrom, body: body.length}});
+  }
+  if (body.tailHeight !== undefined && body.tailHeight > body.height) {
+    problems.push({code: 'tail-height-above-body', path: 'body.tailHeight', args: {tail: body.tailHeight, body: body.height}});
+  }
+  return problems;
+}

@@ -1,0 +1,23 @@
+import type {GliderDesign} from './design/design.js';
+import type {Outcome} from './problem.js';
+import type {QuantityKind} from './units/kinds.js';
+
+/** A number that follows from a glider, for a sentence: what kind of quantity it is and how to work it out. */
+export interface DerivedValue {
+  readonly kind: QuantityKind;
+  /** True for a number that is only good to a range: it is written with "about". */
+  readonly about?: boolean;
+  of(design: GliderDesign): Outcome<number>;
+}
+
+/** Derived values by group, each loaded on first need so that a sentence carries only what it reads. */
+const groups: Readonly<Record<string, () => Promise<Readonly<Record<string, DerivedValue>>>>> = {
+  wing: async () => (await import('./bench/wing-values.js')).wingValues,
+};
+
+/** The derived value of a name such as `wing.area`; undefined where there is none. */
+export async function derivedValue(name: string): Promise<DerivedValue | undefined> {
+  const dot = name.indexOf('.');
+  const group = groups[name.slice(0, dot)];
+  return (await group?.())?.[name.slice(dot + 1)];
+}

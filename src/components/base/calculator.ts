@@ -1,0 +1,110 @@
+import {html, nothing} from 'lit';
+import type {PropertyDeclarations, PropertyValues, TemplateResult} from 'lit';
+import type {DimensionPath} from '../../calc/design/dimensions.js';
+import type {Outcome, Problem} from '../../calc/problem.js';
+import {commonWords} from '../../messages/en/common.js';
+import {Announcer} from './announcer.js';
+import {GliderElement} from './element.js';
+import {emphasised, plain} from './emphasis.js';
+import {equationStyles} from './equation.js';
+import {explain} from './explain.js';
+import {Fields} from './fields.js';
+import {figureStyles} from './figure.js';
+import {baseStyles, calculatorStyles, fieldStyles} from './styles.js';
+
+/** The answer in words: one sentence to act on, what is exact set between `**`, and what follows from it. */
+export interface Answer {
+  readonly sentence: string;
+  readonly aside?: string;
+}
+
+/**
+ * A calculator: the answer first, then the picture, the question and the working.
+ *
+ * A bad entry keeps the last good answer on screen, greyed and left out of print and copies, and what is wrong stands beside the field. `R`
+ * must keep its identity while nothing it depends on changes, as every memoised stage does.
+ */
+export abstract class Calculator<R> extends GliderElement {
+  static override properties: PropertyDeclarations = {...GliderElement.properties, hide: {type: String}, lock: {type: String}};
+  static override styles = [baseStyles, calculatorStyles, fieldStyles, figureStyles, equationStyles];
+
+  /** Parts left out, space-separated: `question`, `picture`, `answer`, `working`, `heading`. */
+  declare hide: string | undefined;
+  /** Dimensions that a reader may not change, space-separated; empty for all. */
+  declare lock: string | undefined;
+
+  protected readonly fields: Fields = new Fields(this);
+  protected readonly announcer: Announcer = new Announcer(this);
+  #good: R | undefined;
+
+  /** The dimensions this calculator reads: an entry refused at one of them greys the answer. */
+  protected abstract readonly paths: readonly DimensionPath[];
+  protected abstract work(): Outcome<R>;
+  protected abstract renderHeading(): string;
+  protected abstract answer(result: R): Answer;
+  protected abstract renderQuestion(): TemplateResult;
+  protected abstract renderPicture(result: R): TemplateResult;
+  protected abstract renderWorking(result: R): TemplateResult;
+
+  /** What was worked out from the entries as they stand, or why nothing could be. */
+  get result(): Outcome<R> {
+    const refused = this.paths.flatMap((path) => this.state.refused[path]?.problem ?? []);
+    return refused.length > 0 ? {ok: false, problems: refused} : this.work();
+  }
+
+  /** The last answer that fitted: what the picture goes on showing while an entry is mended. */
+  protected get good(): R | undefined { return this.#good; }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    const {result} = this;
+    if (result.ok) this.#good = result.value;
+  }
+
+  protected hides(part: string): boolean { return (this.hide ?? '').split(/\s+/).includes(part); }
+
+  protected locked(path: DimensionPath): boolean {
+    if (this.lock === undefined || this.lock === null) return false;
+    const names = this.lock.split(/\s+/).filter(Boolean);
+    return names.length === 0 || names.includes(path);
+  }
+
+  override render(): TemplateResult {
+    if (this.link.status === 'missing' || this.link.status === 'seeking') return this.renderWithout();
+    const {result} = this;
+    const good = this.#good;
+    const stale = !result.ok;
+    return html`<section class="card" part="card" aria-label=${this.renderHeading()}>
+      ${this.hides('answer') && this.hides('heading') ? nothing : html`<div>
+        ${this.hides('heading') ? nothing : html`<h3 part="heading">${this.renderHeading()}</h3>`}
+        ${this.hides('answer') ? nothing : this.#renderAnswer(good, result)}</div>`}
+      ${this.hides('picture') || good === undefined ? nothing : html`<div class=${stale ? 'stale' : ''}>${this.renderPicture(good)}</div>`}
+      ${this.hides('question') ? nothing : html`<div part="question">${this.renderQuestion()}</div>`}
+      ${this.hides('working') || good === undefined ? nothing : html`<details part="working"><summary>${this.say(commonWords).working}</summary>
+        <div class="working ${stale ? 'stale' : ''}">${this.renderWorking(good)}</div></details>`}
+      <div class="hidden" aria-live="polite">${this.announcer.said}</div>
+    </section>`;
+  }
+
+  #renderAnswer(good: R | undefined, result: Outcome<R>): TemplateResult {
+    const said = good === undefined ? undefined : this.answer(good);
+    if (result.ok && said) this.announcer.hear(plain(said.sentence));
+    const loose = result.ok ? [] : result.problems.filter((p) => !this.#besideAField(p));
+    return html`${said ? html`<p class="answer ${result.ok ? '' : 'stale'}" part="answer">${emphasised(said.sentence)}${
+      said.aside ? html`<span class="aside" part="aside">${emphasised(said.aside)}</span>` : nothing}</p>` : nothing}
+      ${result.ok || !said ? nothing : html`<p class="problem" part="problem">${this.say(commonWords).stale}</p>`}
+      ${loose.map((p) => html`<p class="problem" part="problem">${explain(this, p)}</p>`)}`;
+  }
+
+  /** Refused entries and clashes stand beside their field already; what only this calculator found stands under the answer. */
+  #besideAField(problem: Problem): boolean {
+    if (this.hides('question') || problem.path === undefined) return false;
+    const {refused, problems} = this.state;
+    return this.paths.includes(problem.path as DimensionPath) && (problem.path in refused || problems.some((p) => p.path === problem.path && p.code === problem.code));
+  }
+
+  /** A table of the numbers in the picture, for those who do not see it. */
+  protected table(rows: readonly (readonly [string, string])[]): TemplateResult {
+    return html`<table><caption class="source">${this.say(commonWords).numbers}</caption><tbody>${rows.map(([name, value]) => html`<tr><th scope="row">${name}</th><td class="number">${value}</td></tr>`)}</tbody></table>`;
+  }
+}

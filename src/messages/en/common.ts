@@ -1,0 +1,15 @@
+import {topic} from '../topic.js';
+
+/** Words that every element shares. */
+export const commonWords = topic('common', {
+  more: 'More',
+  working: 'The working',
+  where: 'Where this comes from',
+  numbers: 'The numbers in the picture',
+  noDesign: (id: string) => `There is no design called ${id} on this page.`,
+  stale: 'This is the last answer that fitted; mend the entry marked below.',
+  about: (quantity: string) => `about ${quantity}`,
+  use: 'Use this',
+  dash: '–',
+  edit: (label: string) => `Change: ${label}`,
+});
