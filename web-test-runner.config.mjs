@@ -1,7 +1,7 @@
 import {defaultReporter} from '@web/test-runner';
+import {browserFigures} from './tools/browser-figures.mjs';
 import {launcherFor} from './tools/launchers.mjs';
 import {strictPages} from './tools/strict-pages.mjs';
-import {summaryFile} from './tools/summary-file.mjs';
 import {typescriptServer} from './tools/typescript-server.mjs';
 
 const browsers = (process.env.BROWSERS ?? 'chromium').split(',');
@@ -21,7 +21,7 @@ export default {
   plugins: [strictPages(), typescriptServer()],
   browsers: await Promise.all(browsers.map(launcherFor)),
   concurrentBrowsers: browsers.length,
-  reporters: [defaultReporter(), summaryFile()],
+  reporters: [defaultReporter(), browserFigures()],
   filterBrowserLogs: ({args}) => !args.some(isLitDevMode),
   coverageConfig: {include: ['src/**/*.ts'], reporters: ['text', 'lcovonly']},
 };

@@ -16,16 +16,17 @@ const launchers = {
   webkit: () => webkitLauncher(findWebKit()),
 };
 
-/** How an engine that is missing here is installed, or undefined when it is present. Chromium is always found or an error. */
-export const missing = {
-  chromium: () => undefined,
+const advice = {
   firefox: () => findFirefox() ? undefined : 'Firefox is not installed (Debian: apt-get install firefox-esr).',
   webkit: () => findWebKit() ? undefined : 'WebKit is not installed (Debian: apt-get install webkit2gtk-driver xvfb xauth).',
 };
 
+/** Why an engine cannot run here, or undefined when it can. Chromium is always found, or finding it is an error. */
+export const missing = (name) => advice[name]?.();
+
 export function launcherFor(name) {
   if (!(name in launchers)) throw new Error(`BROWSERS may name ${Object.keys(launchers).join(', ')}; ${name} is none of them.`);
-  const why = missing[name]();
+  const why = missing(name);
   if (why) throw new Error(why);
   return launchers[name]();
 }

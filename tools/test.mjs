@@ -1,0 +1,29 @@
+// npm test [-- --browsers=chromium,firefox,webkit] [files…]: browser tests (*.test.ts) and Node tests (*.test.mjs), one closing line.
+import {readdirSync} from 'node:fs';
+import {fileURLToPath} from 'node:url';
+import {parseArgs} from 'node:util';
+import {closingLine, sum} from './figures.mjs';
+import {missing} from './launchers.mjs';
+import {browserTests, nodeTests} from './run-tests.mjs';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const {values: {browsers}, positionals: files} = parseArgs({allowPositionals: true, options: {browsers: {type: 'string', default: 'chromium'}}});
+
+const inBrowsers = files.filter((file) => file.endsWith('.ts'));
+const inNode = files.length ? files.filter((file) => file.endsWith('.mjs'))
+  : readdirSync(`${root}/tests/node`).filter((file) => file.endsWith('.test.mjs')).map((file) => `tests/node/${file}`);
+
+const results = [];
+if (inNode.length) results.push(nodeTests(inNode));
+if (inBrowsers.length || !files.length) {
+  for (const browser of browsers.split(',')) {
+    const why = missing(browser);
+    if (!why) results.push(browserTests(browser, inBrowsers));
+    else if (process.env.CI) results.push({passed: 0, failed: 1, skipped: 0});
+    if (why) console.error(`${why} Its tests did not run.`);
+  }
+}
+
+const total = sum(results);
+console.log(`\n${closingLine(total)}`);
+process.exitCode = total.failed > 0 || total.passed === 0 ? 1 : 0;
