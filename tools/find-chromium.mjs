@@ -1,21 +1,9 @@
-import {execFileSync} from 'node:child_process';
-import {accessSync, constants, existsSync} from 'node:fs';
+import {existsSync} from 'node:fs';
 import path from 'node:path';
+import {runs} from './browser-runs.mjs';
 import {packagedChromium} from './packaged-chromium.mjs';
 
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome', 'microsoft-edge-stable', 'microsoft-edge'];
-
-/** Whether a browser starts at all: a wrapper without its browser, or a binary without its libraries, does not. */
-export function runs(file, env = process.env) {
-  try {
-    accessSync(file, constants.X_OK);
-    // chrome.exe --version opens a window
-    if (process.platform !== 'win32') execFileSync(file, ['--version'], {env, stdio: ['ignore', 'pipe', 'ignore'], timeout: 20_000});
-    return true;
-  } catch {
-    return false;
-  }
-}
 
 /** Where a browser may be installed, the likeliest place first. */
 export function installedPlaces(env, platform) {

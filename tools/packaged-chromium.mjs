@@ -1,7 +1,7 @@
 import {mkdirSync, rmSync, writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
-import {runs} from './find-chromium.mjs';
+import {runs} from './browser-runs.mjs';
 
 const folder = fileURLToPath(new URL('../node_modules/.cache/chromium', import.meta.url));
 

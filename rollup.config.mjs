@@ -1,0 +1,39 @@
+import {readFileSync} from 'node:fs';
+import {nodeResolve} from '@rollup/plugin-node-resolve';
+import terser from '@rollup/plugin-terser';
+import {elementsIn} from './tools/elements.mjs';
+import {compiledSourceMaps} from './tools/compiled-source-maps.mjs';
+
+const {dependencies} = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
+const isDependency = (id) => Object.keys(dependencies).some((name) => id === name || id.startsWith(`${name}/`));
+
+// tsc's output, see tools/build.mjs
+const elements = elementsIn('build/src/components', '.js');
+const all = 'build/src/index.js';
+
+const onwarn = ({message}) => { throw new Error(message); };
+const smallest = [nodeResolve({exportConditions: ['production', 'browser']}), compiledSourceMaps(), terser({ecma: 2020, module: true, compress: {passes: 2}, format: {comments: false}})];
+
+/** For bundlers and Node: one module per source file, bare imports, readable code. */
+const npm = {
+  input: [all, 'build/src/calc/index.js', ...elements.flatMap(({define, element}) => [define, element])],
+  external: isDependency, onwarn,
+  plugins: [compiledSourceMaps()],
+  output: {dir: 'dist/npm', format: 'es', sourcemap: true, preserveModules: true, preserveModulesRoot: 'build'},
+};
+
+/** For pages without a build step: one self-contained entry per element, and what they share in chunks. */
+const cdn = {
+  input: {all, ...Object.fromEntries(elements.map(({tag, define}) => [tag, define]))},
+  onwarn, plugins: smallest,
+  output: {dir: 'dist/cdn', format: 'es', sourcemap: true, entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js'},
+};
+
+/** For pages opened by double click, from which browsers refuse modules: everything in one script. */
+const classic = {
+  input: all,
+  onwarn, plugins: smallest,
+  output: {file: 'dist/classic/glider-elements.js', format: 'iife', name: 'gliderElements', sourcemap: true, inlineDynamicImports: true},
+};
+
+export default [npm, cdn, classic];
