@@ -24,7 +24,8 @@ export interface FigureOptions<T> {
   load(): Promise<Draw<T>>;
   /** What to draw; nothing when there is no good answer yet. */
   data(): T | undefined;
-  handles?(data: T): readonly Handle[];
+  /** `view` is how the figure lies on the screen now: a figure that is laid out anew at each width needs it. */
+  handles?(data: T, view: View): readonly Handle[];
 }
 
 let figures = 0;
@@ -65,7 +66,7 @@ export class Figure<T> implements ReactiveController {
   render(name: string): TemplateResult {
     const data = this.#options.data();
     return html`<figure part="figure"><div class="sheet"><svg direction="ltr" role="img" aria-label=${name}></svg>${data === undefined || !this.#view ? nothing
-      : html`<div class="handles" aria-hidden="true">${(this.#options.handles?.(data) ?? []).map((handle) => html`<div class="handle ${this.#fields?.lit === handle.path || this.#holding === handle.key ? 'lit' : ''}" data-key=${handle.key}
+      : html`<div class="handles" aria-hidden="true">${(this.#options.handles?.(data, this.#view) ?? []).map((handle) => html`<div class="handle ${this.#fields?.lit === handle.path || this.#holding === handle.key ? 'lit' : ''}" data-key=${handle.key}
           @pointerdown=${(e: PointerEvent) => { this.#take(e, handle.key); }}></div>`)}</div>`}</div></figure>`;
   }
 
@@ -123,7 +124,7 @@ export class Figure<T> implements ReactiveController {
   #place(data: T): void {
     const view = this.#view;
     if (!view) return;
-    const handles = this.#options.handles?.(data) ?? [];
+    const handles = this.#options.handles?.(data, view) ?? [];
     for (const node of this.#host.renderRoot.querySelectorAll<HTMLElement>('.handle')) {
       const handle = handles.find(({key}) => key === node.dataset['key']);
       if (!handle) continue;
@@ -143,7 +144,7 @@ export class Figure<T> implements ReactiveController {
     const move = (e: PointerEvent): void => {
       const data = this.#options.data();
       const now = this.#view ?? view;
-      const handle = data === undefined ? undefined : this.#options.handles?.(data).find((h) => h.key === key);
+      const handle = data === undefined ? undefined : this.#options.handles?.(data, now).find((h) => h.key === key);
       if (!handle) return;
       const corner = sheet.getBoundingClientRect();
       const to = {x: now.box.x + (e.clientX - corner.left) * now.mmPerPx, y: now.box.y + (e.clientY - corner.top) * now.mmPerPx};
