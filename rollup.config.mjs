@@ -1,8 +1,9 @@
 import {readFileSync} from 'node:fs';
 import {nodeResolve} from '@rollup/plugin-node-resolve';
 import terser from '@rollup/plugin-terser';
-import {elementsIn} from './tools/elements.mjs';
 import {compiledSourceMaps} from './tools/compiled-source-maps.mjs';
+import {elementsIn} from './tools/elements.mjs';
+import {minifying} from './tools/minifying.mjs';
 
 const {dependencies} = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
 const isDependency = (id) => Object.keys(dependencies).some((name) => id === name || id.startsWith(`${name}/`));
@@ -12,7 +13,7 @@ const elements = elementsIn('build/src/components', '.js');
 const all = 'build/src/index.js';
 
 const onwarn = ({message}) => { throw new Error(message); };
-const smallest = [nodeResolve({exportConditions: ['production', 'browser']}), compiledSourceMaps(), terser({ecma: 2020, module: true, compress: {passes: 2}, format: {comments: false}})];
+const smallest = [nodeResolve({exportConditions: ['production', 'browser']}), compiledSourceMaps(), terser(minifying)];
 
 /** For bundlers and Node: one module per source file, bare imports, readable code. */
 const npm = {

@@ -1,7 +1,8 @@
 import {existsSync} from 'node:fs';
 import {chromeLauncher, puppeteerCore} from '@web/test-runner-chrome';
 import {findChromium} from './find-chromium.mjs';
-import {findWebKit, webkitLauncher} from './webkit-launcher.mjs';
+import {findWebKit} from './webkit-driver.mjs';
+import {webkitLauncher} from './webkit-launcher.mjs';
 
 const CHROMIUM_FLAGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
   '--disable-component-update', '--disable-sync', '--disable-dev-shm-usage'];

@@ -1,0 +1,85 @@
+// npm run size: what a reader downloads, minified and compressed, against its budget.
+import {existsSync, readdirSync} from 'node:fs';
+import {fileURLToPath} from 'node:url';
+import {gzipSync} from 'node:zlib';
+import {build} from 'esbuild';
+import {minify} from 'terser';
+import {minifying} from './minifying.mjs';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const element = (name) => `src/components/${name}/define.ts`;
+const languages = readdirSync(`${root}/src/messages`, {withFileTypes: true}).filter((entry) => entry.isDirectory() && entry.name !== 'en').map(({name}) => name);
+
+// What is loaded on demand, by the module at its head.
+const isLanguage = (file) => languages.some((name) => file.startsWith(`src/messages/${name}/`));
+const isDrawingLibrary = (file) => file.includes('node_modules/@svgdotjs/');
+const isFlight = (file) => /^src\/calc\/(aero|flight)\//.test(file);
+const isWriter = (file) => /^src\/drawing\/(pdf|dxf|qr)\b/.test(file);
+
+/**
+ * Each row: an entry, its budget in kB, and what of the rest does not count: `later` is asked of the module at the head
+ * of each chunk that is loaded on demand.
+ */
+const rows = [
+  ...['camber-shim', 'dihedral-angle'].flatMap((name) => [
+    {what: `glider-${name} alone`, entry: element(name), budget: 58, later: isLanguage},
+    {what: `glider-${name} without svg.js`, entry: element(name), budget: 28, later: isLanguage, without: isDrawingLibrary},
+  ]),
+  {what: 'glider-balance-point alone', entry: element('balance-point'), budget: 70, later: isLanguage},
+  {what: 'glider-parts-sheet alone', entry: element('parts-sheet'), later: isLanguage},
+  {what: 'glider-drawing alone', entry: element('drawing'), later: isLanguage},
+  {what: 'glider-design', entry: element('design'), later: () => true},
+  {what: 'glider-dimensions', entry: element('dimensions'), later: isLanguage},
+  {what: 'glider-value of a dimension', entry: element('value'), budget: 20, later: () => true},
+  {what: 'glider-value of a flight figure', entry: element('value'), budget: 40, later: (file) => !isFlight(file), needs: isFlight},
+  {what: 'all of calc', entry: 'src/calc/index.ts', budget: 30, later: () => false},
+  ...(languages.length ? languages : ['de']).map((name) => ({what: `one language: ${name}`, entry: `src/messages/${name}/index.ts`, budget: 8, later: () => false})),
+  {what: 'everything in English', entry: 'src/index.ts', budget: 170, later: (file) => isLanguage(file) || isWriter(file)},
+];
+
+/** The files that a browser would be sent for an entry, with what heads each one that is loaded on demand. */
+async function chunksOf(entry) {
+  const {outputFiles, metafile: {outputs}} = await build({
+    entryPoints: [entry], absWorkingDir: root, bundle: true, splitting: true, format: 'esm', target: 'es2022', conditions: ['production', 'browser'],
+    legalComments: 'none', outdir: 'nowhere', write: false, metafile: true, logLevel: 'silent',
+  });
+  const size = new Map();
+  for (const {path, text} of outputFiles) {
+    const {code} = await minify(text, minifying);
+    size.set(path.slice(path.indexOf('nowhere/')), gzipSync(code, {level: 9}).length);
+  }
+  return {outputs, size, first: Object.keys(outputs).find((name) => outputs[name].entryPoint === entry)};
+}
+
+/** Adds up, in bytes, what is loaded; undefined when a part that the row needs does not exist. */
+async function measure({entry, later, without = () => false, needs}) {
+  const {outputs, size, first} = await chunksOf(entry);
+  if (needs && !Object.values(outputs).some(({entryPoint}) => entryPoint && needs(entryPoint))) return undefined;
+  const counted = new Set();
+  const walk = (name) => {
+    if (counted.has(name)) return;
+    counted.add(name);
+    for (const {path, kind} of outputs[name].imports) {
+      const head = outputs[path].entryPoint ?? '';
+      if (kind === 'dynamic-import' ? !later(head) && !without(head) : !Object.keys(outputs[path].inputs).some(without)) walk(path);
+    }
+  };
+  walk(first);
+  return [...counted].reduce((sum, name) => sum + size.get(name), 0);
+}
+
+const kB = (bytes) => `${(bytes / 1000).toFixed(1)} kB`;
+let over = 0;
+for (const row of rows) {
+  const name = row.what.padEnd(38);
+  const bytes = existsSync(`${root}/${row.entry}`) ? await measure(row).catch(({errors}) => errors.map(({text}) => text)) : undefined;
+  if (bytes === undefined) console.log(`${name} missing`);
+  else if (Array.isArray(bytes)) { over++; console.log(`${name} does not build: ${bytes.join('; ')}`); }
+  else if (row.budget === undefined) console.log(`${name} ${kB(bytes).padStart(9)}`);
+  else {
+    const share = bytes / (row.budget * 1000);
+    if (share > 1) over++;
+    console.log(`${name} ${kB(bytes).padStart(9)} of ${String(row.budget).padStart(3)} kB  ${String(Math.round(share * 100)).padStart(3)} %${share > 1 ? '  over budget' : ''}`);
+  }
+}
+process.exitCode = over > 0 ? 1 : 0;
