@@ -66,7 +66,7 @@ function mixed(over: number, under: number): string {
 const divisor = (a: number, b: number): number => b === 0 ? a : divisor(b, a % b);
 
 function decimals(size: number, unit: Unit, digits: number | undefined, round: (steps: number) => number): string {
-  const places = digits === undefined ? undefined : Math.min(Math.max(Math.trunc(digits), 0), 20);
+  const places = digits === undefined || Number.isNaN(digits) ? undefined : Math.min(Math.max(Math.trunc(digits), 0), 20);
   // a tenth of a gram matters in a small part, and nobody weighs a plane to it
   const parts = places !== undefined ? 10 ** places : unit.kind === 'mass' && size < 10 ? unit.parts * 10 : unit.parts;
   const steps = round(size * parts);

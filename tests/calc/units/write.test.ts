@@ -97,7 +97,9 @@ describe('writeQuantity', () => {
       for (const options of [{}, {digits}, {fraction, ft, unit}, {system: 'inch', ft}] as const) {
         expect(writeQuantity(value, kind, options) + writeAtLeast(value, kind, options)).not.to.match(/NaN|Infinity|undefined/);
       }
-    }), {numRuns: 500});
+    }), {numRuns: 3000});
+    expect(write(0.1, 'length', {digits: NaN})).to.equal('100 mm');
+    expect(atLeast(0.1, 'length', {digits: NaN})).to.equal('100 mm');
   });
 });
 
