@@ -28,15 +28,18 @@ export function valueAt<P extends DimensionPath>(design: GliderDesign, path: P):
   return here as DimensionValues[P];
 }
 
+/** Frozen, and without a minus sign on nothing, which no file would bring back. */
 const frozen = (value: DimensionValue): DimensionValue =>
-  typeof value === 'object' ? Object.freeze(value.map((item) => Object.freeze({...item}))) : value;
+  typeof value === 'number' ? value + 0
+  : typeof value === 'object' ? Object.freeze(value.map((item) => Object.freeze(Object.fromEntries(Object.entries(item).map(([k, v]) => [k, v + 0])))))
+  : value;
 
 /** Whether two values of a dimension are the same, lists item by item. */
 export function sameValue(a: DimensionValue, b: DimensionValue): boolean {
-  if (typeof a !== 'object' || typeof b !== 'object') return Object.is(a, b);
+  if (typeof a !== 'object' || typeof b !== 'object') return a === b;
   return a.length === b.length && a.every((item, i) => {
     const other = b[i] ?? {};
-    return Object.keys(item).every((k) => Object.is(item[k], other[k]));
+    return Object.keys(item).every((k) => item[k] === other[k]);
   });
 }
 

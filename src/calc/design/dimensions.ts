@@ -39,18 +39,18 @@ export interface ListRow {
 
 export type DimensionRow = NumberRow | ChoiceRow | TextRow | ListRow;
 
-const mm = 1e-3;
-const g = 1e-3;
+/** A thousandth by division: `700 / 1000` is the number that `0.7` reads as, `700 * 1e-3` is not. */
+const milli = (n: number): number => n / 1000;
 const deg = Math.PI / 180;
 
 /** A distance along the plane may not be negative and may not pass ten metres. */
 const length = <D extends number | undefined>(value: D, least: number, most: number, hardLeast = 0.1, hardMost = 10_000) =>
-  ({kind: 'length', default: (value === undefined ? undefined : value * mm) as D,
-    sensible: [least * mm, most * mm], hard: [hardLeast * mm, hardMost * mm]}) as const;
+  ({kind: 'length', default: (value === undefined ? undefined : milli(value)) as D,
+    sensible: [milli(least), milli(most)], hard: [milli(hardLeast), milli(hardMost)]}) as const;
 
 const mass = <D extends number | undefined>(value: D, least: number, most: number, hardLeast = 0) =>
-  ({kind: 'mass', default: (value === undefined ? undefined : value * g) as D,
-    sensible: [least * g, most * g], hard: [hardLeast * g, 10]}) as const;
+  ({kind: 'mass', default: (value === undefined ? undefined : milli(value)) as D,
+    sensible: [milli(least), milli(most)], hard: [milli(hardLeast), 10]}) as const;
 
 const ratio = <D extends number | undefined>(value: D, sensible: readonly [number, number], hard: readonly [number, number]) =>
   ({kind: 'ratio', default: value, sensible, hard}) as const;
@@ -87,13 +87,13 @@ export const dimensions = {
   /** Corners of the planform between root and tip: chord, distance from the centre line, leading edge set back. */
   'wing.stations': {
     list: [
-      {name: 'chord', kind: 'length', hard: [0.1 * mm, 10]},
-      {name: 'at', kind: 'length', hard: [0.1 * mm, 10]},
+      {name: 'chord', kind: 'length', hard: [1e-4, 10]},
+      {name: 'at', kind: 'length', hard: [1e-4, 10]},
       {name: 'back', kind: 'length', hard: [-2, 2]},
     ], default: [], most: 8,
   },
   /** Distances behind the leading edge, on the board as cut. */
-  'wing.creases': {list: [{name: 'at', kind: 'length', hard: [0.1 * mm, 10]}], default: [{at: 48 * mm}], most: 6},
+  'wing.creases': {list: [{name: 'at', kind: 'length', hard: [1e-4, 10]}], default: [{at: 0.048}], most: 6},
   /** Whether the groove closes as the panel rises (whole skin on the bench) or a slit opens (whole skin facing up). */
   'wing.foldFace': {choices: ['closing', 'opening'], default: 'closing'},
   /** Which side of the crease is propped; `crest` is a stack under the crease with both edges on the bench. */
@@ -111,12 +111,12 @@ export const dimensions = {
   /** Dihedral joints of each half: angle by which the panel outside rises, distance from the centre line. */
   'wing.joints': {
     list: [{name: 'angle', kind: 'angle', hard: [0, 80 * deg]}, {name: 'at', kind: 'length', hard: [0, 5]}],
-    default: [{angle: 12 * deg, at: 190 * mm}], most: 4,
+    default: [{angle: 12 * deg, at: 0.19}], most: 4,
   },
   /** What is given: angles (blocks follow), blocks (angles follow), or both (each block's place follows). */
   'wing.dihedralBy': {choices: ['angle', 'block', 'place'], default: 'angle'},
   /** What props the outer end of each panel, joint by joint from the centre outwards. */
-  'wing.blocks': {list: [{name: 'height', kind: 'length', hard: [0, 2]}], default: [{height: 30 * mm}], most: 4},
+  'wing.blocks': {list: [{name: 'height', kind: 'length', hard: [0, 2]}], default: [{height: 0.03}], most: 4},
   'wing.jointFace': {choices: ['closing', 'opening'], default: 'closing'},
   'wing.jointPlace': {choices: ['edge', 'inset', 'bench', 'plumb'], default: 'edge'},
   'wing.blockInset': length(10, 0, 100, 0, 10_000),

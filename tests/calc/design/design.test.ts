@@ -13,12 +13,12 @@ function valueFor(path: DimensionPath): fc.Arbitrary<DimensionValue> {
   const row = rowOf(path);
   if (isNumberRow(row)) {
     const [min, max] = row.hard;
-    const value = row.kind === 'count' ? fc.integer({min, max}) : fc.double({min, max, noNaN: true});
+    const value = row.kind === 'count' ? fc.integer({min, max}) : fc.double({min, max, noNaN: true}).map((v) => v + 0);
     return row.default === undefined ? fc.option(value, {nil: undefined}) : value;
   }
   if (isChoiceRow(row)) return fc.constantFrom(...row.choices);
   if (isListRow(row)) {
-    return fc.array(fc.record(Object.fromEntries(row.list.map(({name, hard: [min, max]}) => [name, fc.double({min, max, noNaN: true})]))), {maxLength: row.most});
+    return fc.array(fc.record(Object.fromEntries(row.list.map(({name, hard: [min, max]}) => [name, fc.double({min, max, noNaN: true}).map((v) => v + 0)]))), {maxLength: row.most});
   }
   return fc.string({maxLength: 80});
 }
@@ -55,6 +55,11 @@ describe('GliderDesign', () => {
     const next = withValues(defaultDesign, {'ballast.masses': [{mass: 0.008, at: 0.02}]});
     expect(next.wing === defaultDesign.wing).to.equal(true);
     expect(next.ballast === defaultDesign.ballast).to.equal(false);
+  });
+  it('knows no minus nothing', () => {
+    const design = withValues(defaultDesign, {'wing.sweep': -0, 'ballast.masses': [{mass: 0, at: -0}]});
+    expect(Object.is(design.wing.sweep, 0)).to.equal(true);
+    expect(Object.is(design.ballast.masses[0]?.at, 0)).to.equal(true);
   });
   it('is the same object where nothing differs', () => {
     fc.assert(fc.property(changes, (values) => {

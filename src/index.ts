@@ -1,0 +1,10 @@
+/** Registers every element and gives their classes. */
+export * from './components/balance-point/define.js';
+export * from './components/camber-shim/define.js';
+export * from './components/design/define.js';
+export * from './components/dihedral-angle/define.js';
+export * from './components/dimensions/define.js';
+export * from './components/drawing/define.js';
+export * from './components/parts-sheet/define.js';
+export * from './components/value/define.js';
+export {version} from './version.js';
