@@ -29,8 +29,12 @@ for (const declaration of declarations) declaration.members &&= declaration.memb
 for (const {tag, element} of elementsIn()) {
   const declaration = declarations.find(({tagName}) => tagName === tag);
   if (!declaration) throw new Error(`${file} does not know <${tag}>: is it registered by define('${tag}', …) in its define.ts?`);
-  const described = new Set((declaration.attributes ??= []).map(({name}) => name));
+  declaration.attributes ??= [];
+  for (const attribute of declaration.attributes) attribute.type ??= {text: 'string'};
+  const described = new Set(declaration.attributes.map(({name}) => name));
   const made = Object.values(await compiled(element.replace(/\.ts$/, '.js'))).find((value) => value.name === declaration.name);
   for (const name of made.observedAttributes) if (!described.has(name)) declaration.attributes.push(dimensionAttribute(name, made));
 }
-writeFileSync(file, `${JSON.stringify(manifest, undefined, 2)}\n`);
+// it describes what is published, not the sources
+const published = JSON.stringify(manifest, undefined, 2).replace(/"(\/?)(src\/components\/[^"]+)\.ts"/g, '"$1dist/npm/$2.js"');
+writeFileSync(file, `${published}\n`);

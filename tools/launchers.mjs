@@ -4,7 +4,7 @@ import {findChromium} from './find-chromium.mjs';
 import {findWebKit} from './webkit-driver.mjs';
 import {webkitLauncher} from './webkit-launcher.mjs';
 
-const CHROMIUM_FLAGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
+export const CHROMIUM_FLAGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
   '--disable-component-update', '--disable-sync', '--disable-dev-shm-usage'];
 
 export const findFirefox = () =>

@@ -1,4 +1,5 @@
-// npm test [-- --browsers=chromium,firefox,webkit] [files…]: browser tests (*.test.ts) and Node tests (*.test.mjs), one closing line.
+// npm test [-- --browsers=chromium,firefox,webkit] [--only=browsers] [files…]: browser tests (*.test.ts) and Node tests (*.test.mjs),
+// one closing line.
 import {readdirSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
 import {parseArgs} from 'node:util';
@@ -7,14 +8,16 @@ import {missing} from './launchers.mjs';
 import {browserTests, nodeTests} from './run-tests.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-const {values: {browsers}, positionals: files} = parseArgs({allowPositionals: true, options: {browsers: {type: 'string', default: 'chromium'}}});
+const {values: {browsers, only}, positionals: files} = parseArgs({
+  allowPositionals: true, options: {browsers: {type: 'string', default: 'chromium'}, only: {type: 'string'}},
+});
 
 const inBrowsers = files.filter((file) => file.endsWith('.ts'));
 const inNode = files.length ? files.filter((file) => file.endsWith('.mjs'))
   : readdirSync(`${root}/tests/node`).filter((file) => file.endsWith('.test.mjs')).map((file) => `tests/node/${file}`);
 
 const results = [];
-if (inNode.length) results.push(nodeTests(inNode));
+if (inNode.length && only !== 'browsers') results.push(nodeTests(inNode));
 if (inBrowsers.length || !files.length) {
   for (const browser of browsers.split(',')) {
     const why = missing(browser);
