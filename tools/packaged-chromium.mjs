@@ -27,11 +27,14 @@ async function unpack() {
   const env = {...process.env, FONTCONFIG_FILE: path.join(folder, 'fonts.conf')};
   writeFileSync(env.FONTCONFIG_FILE, fontsConf);
   return unpackingHere(async () => {
-    const {default: chromium, inflate} = await import('@sparticuz/chromium');
+    const entry = import.meta.resolve('@sparticuz/chromium');
+    const {default: chromium} = await import(entry);
     const executablePath = await chromium.executablePath();
     if (runs(executablePath, env)) return {executablePath, env};
-    // a machine without NSS, NSPR or expat: the package brings them
-    await inflate(fileURLToPath(new URL('../bin/al2023.tar.br', import.meta.resolve('@sparticuz/chromium'))));
+    // A machine without NSS, NSPR or expat: the package brings them, but unpacks them for one host only unless its inner
+    // module is asked. Hence its exact version in package.json.
+    const {inflate} = await import(new URL('lambdafs.js', entry).href);
+    await inflate(fileURLToPath(new URL('../../bin/al2023.tar.br', entry)));
     env.LD_LIBRARY_PATH = [path.join(folder, 'al2023', 'lib'), process.env.LD_LIBRARY_PATH].filter(Boolean).join(path.delimiter);
     return runs(executablePath, env) ? {executablePath, env} : undefined;
   });
