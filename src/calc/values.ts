@@ -12,6 +12,7 @@ export interface DerivedValue {
 
 /** Derived values by group, each loaded on first need so that a sentence carries only what it reads. */
 const groups: Readonly<Record<string, () => Promise<Readonly<Record<string, DerivedValue>>>>> = {
+  sheet: async () => (await import('./sheet/sheet-values.js')).sheetValues,
   wing: async () => (await import('./bench/wing-values.js')).wingValues,
 };
 
