@@ -19,6 +19,6 @@ const wanted = Object.entries(packagesIn('package-lock.json')).filter(([place, {
 
 if (!wanted.every(([place, {version}]) => installed[place]?.version === version)) {
   console.log('Installing the dependencies (npm ci) …');
-  const {status} = spawnSync('npm', ['ci', '--no-audit', '--no-fund'], {cwd: root, stdio: 'inherit', shell: process.platform === 'win32'});
+  const {status} = spawnSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {cwd: root, stdio: 'inherit', shell: process.platform === 'win32'});
   process.exitCode = status ?? 1;
 }
