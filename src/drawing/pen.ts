@@ -158,9 +158,9 @@ export class Pen {
 
   /**
    * A dimension line between two points, set off to the left of the way from a to b by `offPx` (to the right if negative), with
-   * extension lines, slashed ends and its figure upright for a reader of the page.
+   * extension lines and slashed ends. Its figure stands along the line, or level beside it where `upright`.
    */
-  dimension(key: string, a: XY, b: XY, offPx: number, words: string, {accent = false, gapPx = 4}: {readonly accent?: boolean; readonly gapPx?: number} = {}): void {
+  dimension(key: string, a: XY, b: XY, offPx: number, words: string, {accent = false, gapPx = 4, upright = false}: {readonly accent?: boolean; readonly gapPx?: number; readonly upright?: boolean} = {}): void {
     const {u} = this;
     const length = Math.hypot(b.x - a.x, b.y - a.y);
     if (length < 1e-9) return;
@@ -173,6 +173,11 @@ export class Pen {
       {x: p.x - (along.x - n.x) * 3.5 * u, y: p.y - (along.y - n.y) * 3.5 * u}, {x: p.x + (along.x - n.x) * 3.5 * u, y: p.y + (along.y - n.y) * 3.5 * u}]);
     const [p, q] = [at(a, off), at(b, off)];
     this.path(`${key}-lines`, through([at(a, gapPx * u), at(a, off + 5 * u)]) + through([at(b, gapPx * u), at(b, off + 5 * u)]) + through([p, q]) + slash(p) + slash(q), accent ? 'accent' : 'thin');
+    if (upright) {
+      const beside = at({x: (a.x + b.x) / 2, y: (a.y + b.y) / 2}, off + 7 * u);
+      this.text(`${key}-figure`, {x: beside.x, y: beside.y + 4.5 * u}, words, {anchor: Math.abs(n.x) < 0.3 ? 'middle' : n.x > 0 ? 'start' : 'end', accent, halo: true});
+      return;
+    }
     let turn = Math.atan2(along.y, along.x) * 180 / Math.PI;
     if (turn > 90.01 || turn <= -89.99) turn -= Math.sign(turn) * 180;
     // letters stand on the outer side of the line

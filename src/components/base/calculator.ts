@@ -59,6 +59,7 @@ export abstract class Calculator<R> extends GliderElement {
     super.willUpdate(changed);
     const {result} = this;
     if (result.ok) this.#good = result.value;
+    this.fields.found = result.ok ? [] : result.problems;
   }
 
   protected hides(part: string): boolean { return (this.hide ?? '').split(/\s+/).includes(part); }
@@ -89,18 +90,16 @@ export abstract class Calculator<R> extends GliderElement {
   #renderAnswer(good: R | undefined, result: Outcome<R>): TemplateResult {
     const said = good === undefined ? undefined : this.answer(good);
     if (result.ok && said) this.announcer.hear(plain(said.sentence));
-    const loose = result.ok ? [] : result.problems.filter((p) => !this.#besideAField(p));
+    const loose = result.ok ? [] : result.problems.filter((p) => !this.besideAField(p));
     return html`${said ? html`<p class="answer ${result.ok ? '' : 'stale'}" part="answer">${emphasised(said.sentence)}${
       said.aside ? html`<span class="aside" part="aside">${emphasised(said.aside)}</span>` : nothing}</p>` : nothing}
       ${result.ok || !said ? nothing : html`<p class="problem" part="problem">${this.say(commonWords).stale}</p>`}
       ${loose.map((p) => html`<p class="problem" part="problem">${explain(this, p)}</p>`)}`;
   }
 
-  /** Refused entries and clashes stand beside their field already; what only this calculator found stands under the answer. */
-  #besideAField(problem: Problem): boolean {
-    if (this.hides('question') || problem.path === undefined) return false;
-    const {refused, problems} = this.state;
-    return this.paths.includes(problem.path as DimensionPath) && (problem.path in refused || problems.some((p) => p.path === problem.path && p.code === problem.code));
+  /** What belongs to a dimension of this calculator stands beside its field; the rest stands under the answer. */
+  protected besideAField({path}: Problem): boolean {
+    return !this.hides('question') && this.paths.includes(path as DimensionPath);
   }
 
   /** A table of the numbers in the picture, for those who do not see it. */

@@ -23,7 +23,7 @@ export const power = (base: MathPiece, exponent: string): TemplateResult => math
 export const root = (inside: MathPiece): TemplateResult => mathml`<msqrt>${inside}</msqrt>`;
 
 /** A function's name before its argument: `arcsin`. */
-export const named = (name: string, argument: MathPiece): TemplateResult => mathml`<mrow><mi>${name}</mi><mo>\u2061</mo>${argument}</mrow>`;
+export const named = (name: string, argument: MathPiece): TemplateResult => mathml`<mrow><mi>${name}</mi><mo>\u2061</mo><mspace width="0.16em"/>${argument}</mrow>`;
 
 export const brackets = (inside: MathPiece): TemplateResult => mathml`<mrow><mo>(</mo>${inside}<mo>)</mo></mrow>`;
 
@@ -32,7 +32,7 @@ export const brackets = (inside: MathPiece): TemplateResult => mathml`<mrow><mo>
  * knows MathML.
  */
 export const equation = (spoken: string, ...sides: readonly MathPiece[]): TemplateResult => html`<div class="equation" role="math" aria-label=${spoken}>${
-  sides.map((side, i) => html`<math aria-hidden="true">${i ? mathml`<mrow><mo>=</mo>${side}</mrow>` : mathml`<mrow>${side}</mrow>`}</math>`)}</div>`;
+  sides.map((side, i) => html`<math aria-hidden="true" displaystyle="true">${i ? mathml`<mrow><mo>=</mo>${side}</mrow>` : mathml`<mrow>${side}</mrow>`}</math>`)}</div>`;
 
 export const equationStyles = css`
   .equation { display: flex; flex-wrap: wrap; align-items: center; gap: .3rem .35em; }

@@ -8,6 +8,7 @@ import type {DimensionPath} from '../../calc/design/dimensions.js';
 import {checkValue} from '../../calc/design/read-dimension.js';
 import type {QuantityKind} from '../../calc/units/kinds.js';
 import {writeListForReading} from '../../calc/units/list.js';
+import type {Problem} from '../../calc/problem.js';
 import {readQuantity} from '../../calc/units/read.js';
 import {unitFor, usualUnit} from '../../calc/units/kinds.js';
 import {commonWords} from '../../messages/en/common.js';
@@ -39,6 +40,9 @@ const steps: Readonly<Record<string, number>> = {'in': 1 / 16, 'oz': 1 / 16, '°
 export class Fields {
   /** The path that a handle or a field has in hand now: both are lit together. */
   lit: DimensionPath | undefined;
+  /** What the calculator itself found wrong, to be shown beside the fields it names. */
+  found: readonly Problem[] = [];
+  #troubled = false;
   #host: GliderElement & {lock?: string};
   #drafts = new Map<string, string>();
 
@@ -97,7 +101,7 @@ export class Fields {
     const words = this.#host.say(dimensionWords)[path];
     const value = valueAt(this.#host.state.design, path);
     const id = `field-${path}`;
-    return html`<div class="field" part="field">
+    return html`<div class="field choice" part="field">
       <label for=${id} title=${words.note}>${label ?? words.label}</label>
       <span class="q"><select id=${id} .value=${live(value as string)} ?disabled=${disabled}
         @change=${(e: Event) => { this.#host.askFor(path, (e.target as HTMLSelectElement).value); this.#committed(); }}>
@@ -161,15 +165,21 @@ export class Fields {
 
   #bare(value: number, kind: QuantityKind): string { return this.#host.write(value, kind, {bare: true}); }
 
-  /** What is wrong with a path: the refused entry, else clashes with other values. */
+  /** What is wrong with a path: the refused entry, else clashes with other values and what the calculator found. */
   #problems(path: DimensionPath, id: string): TemplateResult {
     const {refused, problems} = this.#host.state;
-    const standing = refused[path] ? [refused[path].problem] : problems.filter((p) => p.path === path);
+    const standing = refused[path] ? [refused[path].problem] : [...new Map([...problems, ...this.found].filter((p) => p.path === path).map((p) => [p.code, p])).values()];
+    if (standing.length > 0) this.#troubled = true;
     return html`<span id=${`${id}-problem`}>${standing.map((p) => html`<span class="problem" part="problem">${explain(this.#host, p)}</span>`)}</span>`;
   }
 
-  /** A disclosure for the fields that few readers need. */
-  more(fields: readonly TemplateResult[]): TemplateResult {
-    return html`<details class="more"><summary>${this.#host.say(commonWords).more}</summary><div class="fields">${fields}</div></details>`;
+  /** A disclosure for the fields that few readers need; it stands open while something in it is wrong. */
+  more(build: () => readonly TemplateResult[]): TemplateResult {
+    const before = this.#troubled;
+    this.#troubled = false;
+    const fields = build();
+    const open = this.#troubled;
+    this.#troubled ||= before;
+    return html`<details class="more" ?open=${open}><summary>${this.#host.say(commonWords).more}</summary><div class="fields">${fields}</div></details>`;
   }
 }

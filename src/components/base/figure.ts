@@ -54,7 +54,10 @@ export class Figure<T> implements ReactiveController {
     host.addController(this);
   }
 
+  hostConnected(): void { window.addEventListener('beforeprint', this.#see); }
+
   hostDisconnected(): void {
+    window.removeEventListener('beforeprint', this.#see);
     this.#intersection?.disconnect();
     this.#resize?.disconnect();
     this.#svg = undefined;
@@ -90,11 +93,12 @@ export class Figure<T> implements ReactiveController {
     this.#redraw();
   }
 
-  #see(): void {
+  /** Once it comes into sight, or at the latest when the page is printed. */
+  readonly #see = (): void => {
     this.#seen = true;
     this.#intersection?.disconnect();
     this.#redraw();
-  }
+  };
 
   #redraw(): void {
     if (!this.#seen || !this.#svg || this.#width === 0) return;

@@ -34,10 +34,12 @@ export const calculatorStyles = css`
   .card { border-block: 1.5px solid var(--_ink); padding-block: 1rem .5rem; display: grid; gap: var(--_gap); line-height: 1.5; }
   .card > * { min-inline-size: 0; }
   h3 { font-size: .9em; font-weight: 600; line-height: 1.25; color: var(--_soft); margin: 0 0 .4rem; }
-  .answer { font-size: clamp(1.15em, 4.4cqi, 1.5em); line-height: 1.32; margin: 0; text-wrap: balance; max-inline-size: 36ch; }
+  .answer { font-size: clamp(1.15em, 4.4cqi, 1.5em); line-height: 1.32; margin: 0; text-wrap: balance; max-inline-size: 40ch; }
   .answer strong { font-weight: 650; }
   .answer .aside { display: block; font-size: max(.66em, .92rem); line-height: 1.45; color: var(--_soft); margin-block-start: .4rem; max-inline-size: 62ch; text-wrap: pretty; }
-  .stale { opacity: .45; user-select: none; -webkit-user-select: none; }
+  .stale { color: var(--_soft); user-select: none; -webkit-user-select: none; }
+  .stale strong { font-weight: inherit; }
+  .stale svg, .stale .handles { opacity: .45; }
   .caution { font-size: .88em; color: var(--_soft); border-inline-start: 3px solid var(--_accent); padding-inline-start: .7rem; margin: 0; max-inline-size: 62ch; }
   details { border-block-start: 1px solid var(--_rule); padding-block: .5rem; font-size: .95em; }
   summary { cursor: pointer; color: var(--_ink); min-block-size: 24px; }
@@ -45,7 +47,8 @@ export const calculatorStyles = css`
   .working { display: grid; gap: .55rem; padding-block: .5rem .2rem; overflow-x: auto; }
   .working math { font-size: 1.1rem; display: block; text-align: start; }
   .source { color: var(--_soft); font-size: .88em; margin: 0; max-inline-size: 65ch; }
-  table { border-collapse: collapse; font-size: .92em; }
+  table { border-collapse: collapse; font-size: .92em; justify-self: start; min-inline-size: min(100%, 27rem); }
+  caption { text-align: start; padding-block: .3rem; }
   th, td { text-align: start; font-weight: inherit; padding: .22rem 1.2rem .22rem 0; border-block-end: 1px solid var(--_rule); vertical-align: baseline; }
   thead th { color: var(--_soft); font-size: .92em; }
   td.number, th.number { text-align: end; font-variant-numeric: tabular-nums; }
@@ -66,9 +69,10 @@ export const fieldStyles = css`
   .fields > legend { padding: 0; font-size: .9em; font-weight: 600; margin-block-end: .5rem; }
   .field { display: grid; gap: .1rem; align-content: end; }
   .field.wide { grid-column: 1 / -1; }
+  @container (min-width: 20.5rem) { .field.choice { grid-column: span 2; } }
   .field label, .field .label { font-size: .88em; line-height: 1.3; color: var(--_soft); }
   .q { display: flex; align-items: baseline; gap: .35rem; border-block-end: 1.5px solid var(--_ink); }
-  .q input, .q select { font: inherit; font-size: 1.08em; color: var(--_ink); background: none; border: 0; border-radius: 0; inline-size: 100%; min-inline-size: 0; padding: .25rem 0; font-variant-numeric: tabular-nums; outline: none; }
+  .q input, .q select { font: inherit; font-size: 1.08em; color: var(--_ink); background: none; border: 0; border-radius: 0; inline-size: 100%; min-inline-size: 0; padding: .2rem 0; block-size: 2.1rem; box-sizing: border-box; font-variant-numeric: tabular-nums; outline: none; }
   .q select { background: var(--_paper); text-overflow: ellipsis; }
   .q .unit { color: var(--_soft); white-space: nowrap; }
   .q:focus-within, .lit .q { border-color: var(--_accent); box-shadow: 0 1.5px 0 var(--_accent); }

@@ -1,0 +1,45 @@
+import type {WingFold} from '../../calc/bench/wing-fold.js';
+import {wholeLayers} from '../../calc/bench/stack.js';
+import type {CamberPicture} from '../../drawing/figures/camber.js';
+import {camberWords} from '../../messages/en/camber.js';
+import type {GliderCamberShim} from './camber-shim.js';
+
+const drawn = new WeakMap<WingFold, {readonly reader: string; readonly picture: CamberPicture}>();
+
+/** The bench as a figure, in millimetres, the leading edge always at the left; the same object for the same fold and reader. */
+export function camberPicture(host: GliderCamberShim, fold: WingFold): CamberPicture {
+  const reader = host.speech + host.system;
+  const kept = drawn.get(fold);
+  if (kept?.reader === reader) return kept.picture;
+  const picture = pictureOf(host, fold);
+  drawn.set(fold, {reader, picture});
+  return picture;
+}
+
+function pictureOf(host: GliderCamberShim, fold: WingFold): CamberPicture {
+  const words = host.say(camberWords);
+  const {wing, board} = host.state.design;
+  const {onBench, panels, total, stack} = fold;
+  const side = wing.propped === 'front' ? -1 : 1;
+  const mm = ({x, y}: {readonly x: number; readonly y: number}): {x: number; y: number} => ({x: side * x * 1000, y: y * 1000});
+  const front = panels[0] ?? 0;
+  const rear = panels.slice(1).reduce((sum, p) => sum + p, 0);
+  const [, whole] = wholeLayers(stack, board.thickness);
+  const layers = Array.from({length: stack > 0 ? whole : 0}, (_, i) => ({
+    from: Math.min(i * board.thickness, stack) * 1000, to: Math.min((i + 1) * board.thickness, stack) * 1000,
+  }));
+  const flat = wing.propped === 'front' ? rear : front;
+  return {
+    side,
+    boards: onBench.boards.map((outline) => outline.map(mm)),
+    stack: {near: side * onBench.stack[0] * 1000, far: side * onBench.stack[1] * 1000, layers},
+    contacts: onBench.contacts.map(mm),
+    pivot: mm(onBench.pivot), edge: mm(onBench.edge),
+    flatEnd: wing.propped === 'crest' ? mm({x: -front, y: 0}) : mm({x: -flat, y: 0}),
+    crest: wing.propped === 'crest', fold: total, thickness: board.thickness * 1000,
+    words: {
+      fold: host.write(total, 'angle'), height: host.write(stack, 'length'), front: host.write(front, 'length'), rear: host.write(rear, 'length'),
+      crease: words.crease, stack: host.stackInWords(stack), touches: words.touches, flat: words.flatPanel,
+    },
+  };
+}
