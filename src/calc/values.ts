@@ -12,7 +12,10 @@ export interface DerivedValue {
 
 /** Derived values by group, each loaded on first need so that a sentence carries only what it reads. */
 const groups: Readonly<Record<string, () => Promise<Readonly<Record<string, DerivedValue>>>>> = {
+  balance: async () => (await import('./balance/values.js')).balanceValues,
+  mass: async () => (await import('./balance/values.js')).massValues,
   sheet: async () => (await import('./sheet/sheet-values.js')).sheetValues,
+  tail: async () => (await import('./balance/values.js')).tailValues,
   wing: async () => (await import('./bench/wing-values.js')).wingValues,
 };
 

@@ -1,3 +1,4 @@
+import {wingStations} from '../bench/wing-stations.js';
 import type {GliderDesign} from '../design/design.js';
 import {wingClashes} from '../design/clashes.js';
 import {signedArea} from '../geometry/polygon/index.js';
@@ -5,7 +6,6 @@ import {memo} from '../memo.js';
 import {good, refused, type Outcome} from '../problem.js';
 import {chordLine, spanwiseLines, surfaceOutline} from './outline.js';
 import type {Part, PartLine} from './part.js';
-import {wingStations} from './stations.js';
 
 /** Problems of the bench alone: the wing can be cut without them. */
 const notForCutting = new Set(['block-missing']);

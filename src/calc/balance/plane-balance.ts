@@ -1,0 +1,97 @@
+import {planeNeutralPoint, type PlaneNeutralPoint} from '../aero/handbook/plane-neutral-point.js';
+import {clashesOf} from '../design/clashes.js';
+import type {GliderDesign} from '../design/design.js';
+import {memo} from '../memo.js';
+import {good, refused, type Outcome} from '../problem.js';
+import {centreOf, type Centre} from './mass-item.js';
+import {planeMasses, type PlaneMasses} from './masses.js';
+
+/** A plane with one mass and one balance point. Places in m behind the nose unless they say otherwise. */
+export interface Balanced {
+  readonly mass: number;
+  readonly at: number;
+  /** Behind the wing's leading edge at the root, where fingers go. */
+  readonly behindWing: number;
+  /** How far the balance lies ahead of the neutral point, in mean chords. */
+  readonly margin: number;
+  /** kg/m², on the wing's area as flown. */
+  readonly wingLoading: number;
+  /** kg/m³, on the same area. */
+  readonly cubeLoading: number;
+}
+
+/** Where the plane should balance, behind the nose. */
+export interface Target {
+  readonly from: number;
+  readonly to: number;
+  readonly middle: number;
+}
+
+/** A plane as it balances now, beside where it should. */
+export interface PlaneBalance extends Balanced, Pick<Centre, 'sure'> {
+  readonly masses: PlaneMasses;
+  readonly neutral: PlaneNeutralPoint;
+  readonly target: Target;
+  /** Which end is too heavy; neither within the target. */
+  readonly heavy: 'nose' | 'tail' | 'neither';
+  readonly wingAt: number;
+}
+
+/** The wing and where it stands: what turns a place behind the nose into a margin. */
+export type Reference = Pick<PlaneBalance, 'neutral' | 'wingAt'>;
+
+/** A plane of some mass, balancing at some place behind the nose. */
+export function balancedAt({neutral, wingAt}: Reference, mass: number, at: number): Balanced {
+  const behindWing = at - wingAt;
+  const {area, meanAerodynamicChord} = neutral.wing;
+  return {
+    mass, at, behindWing, margin: (neutral.behindWing - behindWing) / meanAerodynamicChord,
+    wingLoading: mass / area, cubeLoading: mass / area ** 1.5,
+  };
+}
+
+/** Where a plane balances that has a static margin. */
+export const placeOfMargin = ({neutral, wingAt}: Reference, margin: number): number =>
+  wingAt + neutral.behindWing - margin * neutral.wing.meanAerodynamicChord;
+
+/** The range of places that the wished-for static margins leave. */
+export function targetOf(reference: Reference, {marginLow, marginHigh}: GliderDesign['balance']): Target {
+  const from = placeOfMargin(reference, marginHigh), to = placeOfMargin(reference, marginLow);
+  return {from, to, middle: (from + to) / 2};
+}
+
+/** Half a tenth of a millimetre: a place this near the edge of the target is within it. */
+const touching = 5e-5;
+
+const stage = memo((
+  wing: GliderDesign['wing'], body: GliderDesign['body'], tail: GliderDesign['tail'], arrangement: GliderDesign['arrangement'],
+  board: GliderDesign['board'], glue: GliderDesign['glue'], ballast: GliderDesign['ballast'], measured: GliderDesign['measured'],
+  margins: GliderDesign['balance'],
+): Outcome<PlaneBalance> => {
+  const masses = planeMasses(wing, body, tail, arrangement, board, glue, ballast, measured);
+  const neutral = planeNeutralPoint(wing, tail, arrangement, board);
+  if (!masses.ok) return masses;
+  if (!neutral.ok) return neutral;
+  const centre = centreOf(masses.value.items);
+  if (!(centre.mass > 0)) return refused({code: 'plane-without-mass', path: 'board.arealMass'});
+  const {wingAt} = arrangement;
+  const reference = {neutral: neutral.value, wingAt};
+  const target = targetOf(reference, margins);
+  return good({
+    ...balancedAt(reference, centre.mass, centre.at), sure: centre.sure, masses: masses.value, ...reference, target,
+    heavy: centre.at > target.to + touching ? 'tail' : centre.at < target.from - touching ? 'nose' : 'neither',
+  });
+});
+
+/**
+ * Where a plane balances and where it should: from the masses of its parts or as measured, and from the handbook neutral point with the static
+ * margins that the design asks for.
+ *
+ * Refused with the design's own clashes, 'plane-without-mass', and what the masses and the neutral point refuse.
+ */
+export function planeBalance(design: GliderDesign): Outcome<PlaneBalance> {
+  const clashes = clashesOf(design);
+  if (clashes.length > 0) return refused(...clashes);
+  const {wing, body, tail, arrangement, board, glue, ballast, measured, balance} = design;
+  return stage(wing, body, tail, arrangement, board, glue, ballast, measured, balance);
+}
