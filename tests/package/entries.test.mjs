@@ -12,7 +12,7 @@ function imported(entry) {
     globalThis.customElements = {get: () => undefined, define: (tag) => { tags.push(tag); }};
     const module = await import('${entry}');
     console.log(JSON.stringify({tags, names: Object.keys(module), classes: Object.values(module).filter((it) => /^class /.test(it)).map(({name}) => name)}));`;
-  return JSON.parse(execFileSync(process.execPath, ['--input-type=module', '-e', program], {cwd: folder, encoding: 'utf8'}));
+  return JSON.parse(execFileSync(process.execPath, ['--input-type=module', '-e', program], {cwd: folder, encoding: 'utf8', stdio: 'pipe'}));
 }
 
 describe('the packed package in plain Node', () => {
