@@ -179,7 +179,8 @@ export class Pen {
       return;
     }
     let turn = Math.atan2(along.y, along.x) * 180 / Math.PI;
-    if (turn > 90.01 || turn <= -89.99) turn -= Math.sign(turn) * 180;
+    // an upright figure is read from the right-hand side of the page
+    if (turn > 89.99 || turn < -90.01) turn -= Math.sign(turn) * 180;
     // letters stand on the outer side of the line
     const up = n.y < -1e-9 || (Math.abs(n.y) <= 1e-9 && n.x < 0);
     const middle = at({x: (a.x + b.x) / 2, y: (a.y + b.y) / 2}, off + (up ? 5 : 14) * u);
