@@ -7,8 +7,8 @@ type MathPiece = TemplateResult | string;
 export const symbol = (name: string, below?: string): TemplateResult =>
   below === undefined ? mathml`<mi>${name}</mi>` : mathml`<msub><mi>${name}</mi><mi>${below}</mi></msub>`;
 
-/** A quantity as written for the reader, its unit upright. */
-export const quantity = (written: string): TemplateResult => mathml`<mtext>${written}</mtext>`;
+/** A quantity as written for the reader, its unit upright. Not `mtext`, which counts as space and takes the room from around operators. */
+export const quantity = (written: string): TemplateResult => mathml`<mn>${written}</mn>`;
 
 export const number = (written: string): TemplateResult => mathml`<mn>${written}</mn>`;
 
