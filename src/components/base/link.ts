@@ -13,7 +13,8 @@ export const MOVED = 'glider-design-moved';
 
 export interface SeekDetail {
   readonly version: 1;
-  offer(element: Element, handle: DesignHandle): void;
+  /** A design that is still fetching its file offers itself without a handle: it is there, but not ready. */
+  offer(element: Element, handle: DesignHandle | undefined): void;
 }
 
 /** What an element's `design` may be: the id of a design on the page, or a design's handle. */
@@ -27,7 +28,7 @@ export type LinkStatus =
 
 type LinkHost = ReactiveControllerHost & Element & {design?: DesignSource | undefined};
 
-interface Offer { readonly element: Element; readonly handle: DesignHandle }
+interface Offer { readonly element: Element; readonly handle: DesignHandle | undefined }
 
 /** The parent as composed: through slots and out of shadow roots. */
 const composedParent = (node: Node): Node | null =>
@@ -96,10 +97,11 @@ export class DesignLink implements ReactiveController {
       this.status = handle ? 'linked' : 'missing';
     } else {
       const offers: Offer[] = [];
-      const detail: SeekDetail = {version: 1, offer: (element, offered) => { if (offered.version === 1) offers.push({element, handle: offered}); }};
+      const detail: SeekDetail = {version: 1, offer: (element, offered) => { if (!offered || (offered.version as number) === 1) offers.push({element, handle: offered}); }};
       this.#host.ownerDocument.dispatchEvent(new CustomEvent(SEEK, {detail}));
-      handle = (source ? named(this.#host, source, offers) : enclosing(this.#host, offers))?.handle;
-      this.status = handle ? 'linked' : !source ? 'private' : this.#host.ownerDocument.readyState === 'complete' ? 'missing' : 'seeking';
+      const found = source ? named(this.#host, source, offers) : enclosing(this.#host, offers);
+      handle = found?.handle;
+      this.status = handle ? 'linked' : found ? 'seeking' : !source ? 'private' : this.#host.ownerDocument.readyState === 'complete' ? 'missing' : 'seeking';
     }
     handle ??= this.#private();
     if (handle !== this.#handle || !this.#unsubscribe) {

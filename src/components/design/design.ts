@@ -41,6 +41,8 @@ export class GliderDesignElement extends ReactiveElement {
   #fetching: AbortController | undefined;
   #fileText: string | undefined;
   #ready = false;
+  /** Its first file is still on the way: better the author's own numbers than ones that will be replaced. */
+  #awaited = false;
 
   constructor() {
     super();
@@ -75,6 +77,7 @@ export class GliderDesignElement extends ReactiveElement {
     this.#readInline();
     this.#children = new MutationObserver(() => { this.#readInline(); });
     this.#children.observe(this, {childList: true});
+    this.#awaited = this.hasAttribute('src') && !this.hasUpdated;
     this.ownerDocument.addEventListener(SEEK, this.#offer);
     this.#tell();
     this.#ready = true;
@@ -106,7 +109,7 @@ export class GliderDesignElement extends ReactiveElement {
   }
 
   readonly #offer = (event: Event): void => {
-    (event as CustomEvent<SeekDetail>).detail.offer(this, this.#store);
+    (event as CustomEvent<SeekDetail>).detail.offer(this, this.#awaited ? undefined : this.#store);
   };
 
   #tell(): void { this.ownerDocument.dispatchEvent(new CustomEvent(MOVED)); }
@@ -149,6 +152,11 @@ export class GliderDesignElement extends ReactiveElement {
       if (fetching.signal.aborted) return;
       const {design, texts, refused} = this.#store.current();
       this.#store.replace(design, {texts, refused, notices: [{code: 'file-not-fetched', args: {src}}]});
+    } finally {
+      if (this.#awaited && !fetching.signal.aborted) {
+        this.#awaited = false;
+        if (this.isConnected) this.#tell();
+      }
     }
   }
 }
