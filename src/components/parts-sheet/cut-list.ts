@@ -1,0 +1,84 @@
+import {html, nothing} from 'lit';
+import type {TemplateResult} from 'lit';
+import type {GliderDesign} from '../../calc/design/design.js';
+import type {CutSheets} from '../../calc/sheet/from-parts.js';
+import type {CutPiece, SheetPlan} from '../../calc/sheet/plans.js';
+import type {Part} from '../../calc/parts/part.js';
+import {usualUnit} from '../../calc/units/kinds.js';
+import {sheetWords} from '../../messages/en/sheet.js';
+import type {GliderElement} from '../base/element.js';
+import {notesOn} from './notes.js';
+import {bareSize, place} from './sizes.js';
+
+/** Which piece is pointed out in the picture, and how a row asks for it. */
+export interface Pointing {
+  readonly lit: number | undefined;
+  readonly held: number | undefined;
+  point(number: number | undefined): void;
+  hold(number: number): void;
+}
+
+interface Row { readonly piece: CutPiece; readonly plan: SheetPlan }
+
+/** More pieces than this are counted first, and their places stand behind a disclosure. */
+const most = 24;
+
+/** Every piece with its size and its place, part by part, and what is to be drawn on it. */
+export function cutList(host: GliderElement, cut: CutSheets, design: GliderDesign, pointing: Pointing): TemplateResult {
+  const words = host.say(sheetWords);
+  const many = cut.plans.reduce((sum, {pieces}) => sum + pieces.length, 0) > most;
+  return html`<div class="list">${many
+    ? html`${countList(host, cut, design)}<details><summary>${words.places}</summary>${placeList(host, cut, design, pointing, false)}</details>`
+    : placeList(host, cut, design, pointing, true)}</div>`;
+}
+
+/** How many of each part, with what is to be drawn on it. */
+function countList(host: GliderElement, cut: CutSheets, design: GliderDesign): TemplateResult {
+  const words = host.say(sheetWords);
+  return html`<table part="list"><caption>${words.list}</caption>
+    <thead><tr><th scope="col">${words.columns.part}</th><th scope="col" class="number">${words.columns.pieces}</th><th scope="col" class="number">${inUnit(host, words.columns.size)}</th></tr></thead>
+    ${cut.parts.map((part) => {
+      const count = countOf(cut, part);
+      return count === 0 ? nothing : html`<tbody>
+        <tr><th scope="row">${words.parts[part.id]}</th><td class="number">${count}</td><td class="number">${bareSize(host, part.outline)}</td></tr>
+        ${noteRow(notesOn(host, part, design), 3)}</tbody>`;
+    })}</table>`;
+}
+
+function placeList(host: GliderElement, cut: CutSheets, design: GliderDesign, pointing: Pointing, noted: boolean): TemplateResult {
+  const words = host.say(sheetWords);
+  const {columns} = words;
+  const several = cut.sheets > 1;
+  return html`<table part="list"><caption class=${noted ? '' : 'hidden'}>${noted ? words.list : words.places}</caption>
+    <thead><tr><th scope="col">${columns.piece}</th><th scope="col" class="number">${inUnit(host, columns.size)}</th>${several ? html`<th scope="col" class="number">${columns.sheet}</th>` : nothing}
+      <th scope="col" class="number">${inUnit(host, columns.across)}</th><th scope="col" class="number">${inUnit(host, columns.up)}</th></tr></thead>
+    ${cut.parts.map((part) => {
+      const rows = cut.plans.flatMap((plan) => plan.pieces.filter((piece) => piece.part === part).map((piece): Row => ({piece, plan})));
+      const count = countOf(cut, part);
+      return rows.length === 0 ? nothing : html`<tbody>
+        ${rows.map((row) => pieceRow(host, row, several, pointing))}
+        ${noted ? noteRow([...count > 1 ? [words.note.pieces(count)] : [], ...notesOn(host, part, design)], several ? 5 : 4) : nothing}</tbody>`;
+    })}</table>`;
+}
+
+const inUnit = (host: GliderElement, column: string): string => `${column}, ${usualUnit('length', host.system)}`;
+
+/** The same piece is cut from every sheet of a plan. */
+const countOf = ({plans}: CutSheets, part: Part): number =>
+  plans.reduce((sum, {pieces, alike}) => sum + alike * pieces.filter((piece) => piece.part === part).length, 0);
+
+const noteRow = (notes: readonly string[], columns: number): TemplateResult | typeof nothing =>
+  notes.length === 0 ? nothing : html`<tr class="note"><td colspan=${columns}>${notes.join(' ')}</td></tr>`;
+
+function pieceRow(host: GliderElement, {piece: {number, part, placed}, plan}: Row, several: boolean, pointing: Pointing): TemplateResult {
+  const words = host.say(sheetWords);
+  const name = words.parts[part.id];
+  const on = (): void => { pointing.point(number); };
+  const off = (): void => { pointing.point(undefined); };
+  return html`<tr class=${number === pointing.lit ? 'lit' : ''} @pointerenter=${on} @pointerleave=${off} @focusin=${on} @focusout=${off}>
+    <th scope="row"><button type="button" class="piece" part="button" aria-pressed=${pointing.held === number ? 'true' : 'false'} aria-label=${words.show({number, part: name})}
+      @click=${() => { pointing.hold(number); }}>${number}</button> ${name}</th>
+    <td class="number">${bareSize(host, part.outline)}</td>
+    ${several ? html`<td class="number">${words.sheetNumbers(plan.first, plan.alike)}</td>` : nothing}
+    <td class="number">${place(host, placed.x)}</td><td class="number">${place(host, placed.y)}</td></tr>`;
+}

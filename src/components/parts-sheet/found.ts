@@ -1,0 +1,64 @@
+import type {GliderDesign} from '../../calc/design/design.js';
+import type {Outcome} from '../../calc/problem.js';
+import {cutSheets, glidersFromBoard, type CutSheets} from '../../calc/sheet/from-parts.js';
+import {longestWing} from '../../calc/sheet/longest-wing.js';
+
+/** What a maker asks of a board: sheets for so many gliders, gliders from so many sheets, or the longest wing. */
+export type Wanted = 'sheets' | 'gliders' | 'span';
+
+export const wantedOf = (text: string | null | undefined): Wanted => (text === 'gliders' || text === 'span' ? text : 'sheets');
+
+/** What was asked, and the sheets that answer it. */
+export interface Found {
+  readonly wanted: Wanted;
+  /** Gliders wanted. */
+  readonly kits: number;
+  /** Sheets at hand. */
+  readonly sheets: number;
+  readonly cut: CutSheets;
+  /** How many gliders the sheets at hand give. */
+  readonly gliders?: number | undefined;
+  /** The longest wing for them, m, and whether it is as long as the sheet. */
+  readonly span?: number | undefined;
+  readonly wholeSheet?: boolean | undefined;
+  /** The wing as it is, m. */
+  readonly spanNow: number;
+  /** Of the board, kg/m², and whether that was weighed. */
+  readonly arealMass: number;
+  readonly weighed: boolean;
+}
+
+export interface Question {
+  readonly wanted: Wanted;
+  readonly kits: number;
+  readonly sheets: number;
+  /** To what the length of a wing is found, m. */
+  readonly step: number;
+}
+
+/** Answers a question about a glider and a board. */
+export function find(design: GliderDesign, {wanted, kits, sheets, step}: Question): Outcome<Found> {
+  const {board, wing} = design;
+  const common = {
+    wanted, kits, sheets, spanNow: wing.span, weighed: board.sheetMass !== undefined,
+    arealMass: board.sheetMass === undefined ? board.arealMass : board.sheetMass / (board.length * board.width),
+  };
+  switch (wanted) {
+    case 'sheets': {
+      const cut = cutSheets(design, kits);
+      return cut.ok ? {ok: true, value: {...common, cut: cut.value}} : cut;
+    }
+    case 'gliders': {
+      const from = glidersFromBoard(design, sheets);
+      return from.ok ? {ok: true, value: {...common, ...from.value}} : from;
+    }
+    case 'span': {
+      const longest = longestWing(design, kits, sheets, step);
+      return longest.ok ? {ok: true, value: {...common, ...longest.value}} : longest;
+    }
+  }
+}
+
+/** Whether two answers are one and the same, so that nothing need be drawn again. */
+export const sameFound = (a: Found | undefined, b: Found): boolean =>
+  a !== undefined && (Object.keys(b) as (keyof Found)[]).every((key) => a[key] === b[key]);

@@ -1,0 +1,76 @@
+import type {CutSheets} from '../../calc/sheet/from-parts.js';
+import {usable} from '../../calc/sheet/shape.js';
+import {sheetWords} from '../../messages/en/sheet.js';
+import type {Answer} from '../base/calculator.js';
+import type {GliderElement} from '../base/element.js';
+import type {Found} from './found.js';
+import {atLeast, atMost, kept, size, sizeOf, written} from './sizes.js';
+
+/** The answer in a sentence to act on, and what follows from it. */
+export function sheetAnswer(host: GliderElement, found: Found): Answer {
+  const aside = asideOf(host, found).filter(Boolean).join(' ');
+  return {sentence: sentenceOf(host, found), ...aside ? {aside} : {}};
+}
+
+function sentenceOf(host: GliderElement, found: Found): string {
+  const words = host.say(sheetWords);
+  const {wanted, cut, kits, sheets, span, gliders = 0} = found;
+  const sheet = written(host, cut.stock.length, cut.stock.width);
+  const leftover = cut.leftover && kept(host, cut.leftover);
+  const from = cut.sheets === 1 ? 'one' : cut.plans.length === 1 ? 'each' : 'last';
+  if (cut.leftOut.length > 0 && (wanted !== 'span' || span === undefined)) {
+    return words.doesNotFit({missing: cut.leftOut.map(({id}) => id), sheets: cut.sheets, sheet});
+  }
+  if (wanted === 'gliders') {
+    return gliders === 0 ? words.givesNone({sheets, needed: cut.sheets, sheet})
+      : words.gives({sheets, gliders, used: cut.sheets, sheet, leftover, from});
+  }
+  if (wanted === 'span') {
+    return span === undefined ? words.noWing({sheets, kits, sheet})
+      : words.longest({sheets, kits, sheet, span: host.write(span, 'length'), whole: found.wholeSheet === true});
+  }
+  return words.fits({sheets: cut.sheets, kits, sheet, leftover, from});
+}
+
+function asideOf(host: GliderElement, found: Found): readonly string[] {
+  const words = host.say(sheetWords);
+  const {wanted, cut, span, spanNow} = found;
+  const now = host.write(spanNow, 'length');
+  if (wanted === 'span') {
+    if (span === undefined) return cut.leftOut.length > 0 ? [] : [words.asNow(now)];
+    return [Math.abs(span - spanNow) < 1e-9 ? words.justSo : span > spanNow ? words.asideLonger(now) : words.asideShorter(now), found.wholeSheet ? '' : words.byHand];
+  }
+  if (cut.leftOut.length > 0) return [];
+  return [...wanted === 'sheets' ? fewest(host, cut) : [], words.use({
+    used: host.write(cut.usedArea / cut.sheetArea, 'ratio', {digits: 0}), mass: host.write(cut.usedArea * found.arealMass, 'mass'), about: !found.weighed,
+  })];
+}
+
+/** Whether fewer sheets could do, and what sheets that are all cut alike would take. */
+function fewest(host: GliderElement, {kits, sheets, least, alike, plans}: CutSheets): readonly string[] {
+  const words = host.say(sheetWords);
+  return [
+    sheets === 1 ? '' : sheets === least ? words.fewest : words.maybeFewer(least),
+    kits === 1 || !alike ? '' : alike.sheets > sheets ? words.alikeInstead(alike) : plans.length === 1 && sheets > 1 ? words.allAlike(alike.perSheet) : '',
+  ];
+}
+
+/** For each part that found no place, why, and what would do. */
+export function reasons(host: GliderElement, {leftOut, parts, stock}: CutSheets): readonly string[] {
+  const words = host.say(sheetWords);
+  const room = usable(stock);
+  const whole = usable({...stock, margin: 0});
+  return leftOut.map(({id, problem}) => {
+    const part = parts.find((each) => each.id === id);
+    if (problem.code !== 'part-too-big' || !part) return words.noOutline(id);
+    const [longer, shorter] = sizeOf(part.outline);
+    const fitsIn = (sheet: {readonly length: number; readonly width: number}): boolean =>
+      longer <= Math.max(sheet.length, sheet.width) * (1 + 1e-9) && shorter <= Math.min(sheet.length, sheet.width) * (1 + 1e-9);
+    const said = {part: id, size: size(host, part.outline), room: written(host, room.length, room.width)};
+    if (stock.margin > 0 && fitsIn(whole)) return words.tooBigForMargin({...said, margin: host.write(stock.margin, 'length')});
+    const tooLong = longer > Math.max(room.length, room.width) * (1 + 1e-9);
+    const edge = tooLong ? Math.max(room.length, room.width) : Math.min(room.length, room.width);
+    const needs = atLeast(host, (tooLong ? longer : shorter) + 2 * stock.margin);
+    return words.tooBig({...said, tooLong, needs: host.write(needs, 'length'), most: host.write(atMost(host, edge), 'length')});
+  });
+}

@@ -1,0 +1,265 @@
+import {expect, fixture, html, waitUntil} from '@open-wc/testing';
+import {sendKeys, setViewport} from '@web/test-runner-commands';
+import type {GliderPartsSheet} from '../../../src/components/parts-sheet/define.js';
+import '../../../src/components/parts-sheet/define.js';
+import '../../../src/components/design/define.js';
+
+const plain = (text: string | null | undefined): string => (text ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
+const all = (element: GliderPartsSheet, selector: string): readonly Element[] => [...element.shadowRoot?.querySelectorAll(selector) ?? []];
+const text = (element: GliderPartsSheet, selector: string): string => plain(all(element, selector)[0]?.textContent);
+const answer = (element: GliderPartsSheet): string => text(element, '[part=answer]');
+
+function field(element: GliderPartsSheet, name: string): HTMLInputElement | HTMLSelectElement {
+  const input = element.shadowRoot?.querySelector<HTMLInputElement>(`[id="field-${name}"]`);
+  if (!input) throw new Error(`no field for ${name}`);
+  return input;
+}
+
+async function type(element: GliderPartsSheet, name: string, written: string, event = 'input'): Promise<void> {
+  const input = field(element, name);
+  input.value = written;
+  input.dispatchEvent(new Event(event, {bubbles: true, composed: event === 'input'}));
+  await element.updateComplete;
+}
+
+const rows = (element: GliderPartsSheet): readonly (readonly string[])[] =>
+  all(element, '.list tbody tr:not(.note)').map((row) => [...row.children].map((cell) => plain(cell.textContent)));
+
+async function drawn(element: GliderPartsSheet): Promise<SVGSVGElement> {
+  const svg = element.shadowRoot?.querySelector('svg');
+  if (!svg) throw new Error('no figure');
+  svg.scrollIntoView();
+  await waitUntil(() => svg.querySelector('text') !== null, 'the figure is drawn');
+  return svg;
+}
+
+describe('<glider-parts-sheet>', () => {
+  it('answers from its own attributes, with what is left over', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet sheet-length="700 mm" sheet-width="500 mm" span="700 mm" gap="2 mm"></glider-parts-sheet>`);
+    expect(answer(element)).to.match(/^Everything fits on one sheet of 700 × 500 mm; a piece of \d+ × \d+ mm is left over\./);
+    const {result} = element;
+    if (!result.ok) throw new Error('no answer');
+    expect(result.value.cut.stock).to.deep.equal({length: 0.7, width: 0.5, margin: 0, gap: 0.002});
+    const {leftover} = result.value.cut;
+    expect(answer(element)).to.contain(`${String(Math.floor((leftover?.length ?? 0) * 1000 + 1e-6))} × ${String(Math.floor((leftover?.width ?? 0) * 1000 + 1e-6))} mm`);
+  });
+
+  it('lists every piece with its size and its corner, as the layout has them', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet></glider-parts-sheet>`);
+    const {result} = element;
+    if (!result.ok) throw new Error('no answer');
+    const mm = (value: number): string => String(Math.round(value * 2000) / 2);
+    expect(rows(element)).to.deep.equal(result.value.cut.plans.flatMap(({pieces}) => pieces).map(({number, part, placed}) => [
+      `${String(number)} ${{wing: 'Wing', body: 'Body', tailplane: 'Tailplane', fin: 'Fin'}[part.id]}`,
+      {wing: '660 × 120', body: '620 × 32', tailplane: '240 × 78', fin: '70 × 70'}[part.id], mm(placed.x), mm(placed.y),
+    ]));
+    expect(text(element, '.note')).to.contain('Crease 48 mm behind the front edge, groove on face B.').and.to.contain('190 mm from the middle on each side, groove on face A');
+  });
+
+  it('names what does not fit and what would do, and places the rest', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet span="720 mm"></glider-parts-sheet>`);
+    expect(answer(element)).to.contain('The wing does not fit a sheet of 700 × 500 mm; everything else goes on one sheet.');
+    expect(text(element, '.reasons')).to.contain('720 × 120 mm').and.to.contain('at least 720 mm long').and.to.contain('no longer than 700 mm');
+    expect(rows(element).map(([piece]) => piece)).to.deep.equal(['1 Body', '2 Body', '3 Tailplane', '4 Fin', '5 Fin']);
+    const margin = await fixture<GliderPartsSheet>(html`<glider-parts-sheet span="700 mm" margin="3 mm"></glider-parts-sheet>`);
+    expect(text(margin, '.reasons')).to.contain('with clean factory edges it would fit');
+    const narrow = await fixture<GliderPartsSheet>(html`<glider-parts-sheet sheet-width="100 mm"></glider-parts-sheet>`);
+    expect(text(narrow, '.reasons')).to.contain('at least 120 mm wide');
+    const tiny = await fixture<GliderPartsSheet>(html`<glider-parts-sheet sheet-length="50 mm" sheet-width="40 mm"></glider-parts-sheet>`);
+    expect(answer(tiny)).to.contain('do not fit');
+    expect(rows(tiny)).to.deep.equal([]);
+  });
+
+  it('says how many sheets several gliders take, whether fewer could do, and what sheets alike would take', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet kits="3"></glider-parts-sheet>`);
+    expect(answer(element)).to.contain('Three gliders take two sheets').and.to.contain('It cannot be done on fewer.');
+    element.kits = 40;
+    await element.updateComplete;
+    expect(answer(element)).to.match(/^40 gliders take 19 sheets/).and.to.contain('With every sheet cut alike, two gliders from each, it takes 20.');
+    expect(text(element, '.list details summary')).to.equal('Where each piece lies');
+    expect(rows(element).slice(0, 4)).to.deep.equal([['Wing', '40', '660 × 120'], ['Body', '80', '620 × 32'], ['Tailplane', '40', '240 × 78'], ['Fin', '80', '70 × 70']]);
+  });
+
+  it('goes back from the board to gliders, and to the longest wing, which a button takes over', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet wanted="gliders" sheets="3"></glider-parts-sheet>`);
+    expect(answer(element)).to.contain('Three sheets of 700 × 500 mm give six gliders; a piece of 700 × 47 mm is left over from each.');
+    await type(element, 'wanted', 'span', 'change');
+    await type(element, 'sheets', '1');
+    expect(element.wanted).to.equal('span');
+    expect(answer(element)).to.contain('On one sheet of 700 × 500 mm the wing can be 700 mm long, as long as the sheet itself.').and.to.contain('Now it is 660 mm.');
+    all(element, '.use button')[0]?.dispatchEvent(new MouseEvent('click'));
+    await element.updateComplete;
+    expect(element.state.design.wing.span).to.equal(0.7);
+    expect(answer(element)).to.contain('That is what it is now.');
+    expect(all(element, '.use button')).to.have.length(0);
+    const none = await fixture<GliderPartsSheet>(html`<glider-parts-sheet wanted="gliders" sheet-width="150 mm"></glider-parts-sheet>`);
+    expect(answer(none)).to.contain('One sheet of 700 × 150 mm is not enough for one glider: it takes two sheets.');
+    const noWing = await fixture<GliderPartsSheet>(html`<glider-parts-sheet wanted="span" sheet-width="150 mm"></glider-parts-sheet>`);
+    expect(answer(noWing)).to.contain('room for no wing');
+  });
+
+  it('offers the boards that shops sell and takes any other', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet></glider-parts-sheet>`);
+    expect(field(element, 'board').value).to.equal('700x500');
+    let changes = 0;
+    element.addEventListener('change', () => { changes++; });
+    await type(element, 'board', 'a1', 'change');
+    expect(element.state.design.board).to.deep.include({length: 0.841, width: 0.594});
+    expect(changes).to.equal(1);
+    await type(element, 'board.length', '725');
+    expect(field(element, 'board').value).to.equal('');
+    expect(answer(element)).to.contain('725 × 594 mm');
+  });
+
+  it('keeps the last good answer, greyed, and says beside the field what is wrong', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet></glider-parts-sheet>`);
+    const before = answer(element);
+    for (const [name, good, written, said] of [
+      ['board.length', '700', 'abc', 'cannot be read'], ['board.length', '700', '-3', 'at least'], ['board.length', '700', '1e9 mm', 'at most'],
+      ['kits', '1', '0', 'from 1 to 40'], ['kits', '1', '41', 'from 1 to 40'], ['kits', '1', '1.5', 'whole number'], ['kits', '1', 'some', 'cannot be read'],
+      ['board.margin', '0', '300', 'leaves nothing'],
+    ] as const) {
+      await type(element, name, written);
+      expect(answer(element), written).to.equal(before);
+      expect(element.shadowRoot?.querySelector('.answer')?.classList.contains('stale'), written).to.equal(true);
+      expect(text(element, `[id="field-${name}-problem"]`), written).to.contain(said);
+      expect(field(element, name).value, written).to.equal(written);
+      expect(element.result.ok, written).to.equal(false);
+      await type(element, name, good);
+      expect(element.shadowRoot?.querySelector('.stale'), written).to.equal(null);
+    }
+  });
+
+  it('says under the answer what is wrong with a dimension that has no field here', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet></glider-parts-sheet>`);
+    await type(element, 'wing.chord', '40');
+    expect(element.result.ok).to.equal(false);
+    expect(all(element, '.card > div > .problem').map(({textContent}) => plain(textContent)).join(' ')).to.contain('The crease at 48 mm lies outside the chord');
+  });
+
+  it('takes what is no number of gliders for a problem, not for an error', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet kits="many"></glider-parts-sheet>`);
+    expect(element.result.ok).to.equal(false);
+    expect(text(element, '[id="field-kits-problem"]')).to.contain('from 1 to 40');
+    expect(plain(element.shadowRoot?.textContent)).not.to.match(/NaN|undefined|Infinity/);
+    element.removeAttribute('kits');
+    await element.updateComplete;
+    expect(answer(element)).to.contain('Everything fits');
+  });
+
+  it('follows the design it belongs to, and asks it for changes', async () => {
+    const host = await fixture<HTMLElement>(html`<div><glider-design wing-span="500 mm"><glider-parts-sheet></glider-parts-sheet></glider-design></div>`);
+    const element = host.querySelector('glider-parts-sheet');
+    const design = host.querySelector('glider-design');
+    if (!element || !design) throw new Error('no element');
+    await element.updateComplete;
+    expect(rows(element)[0]?.[1]).to.equal('500 × 120');
+    design.request([{path: 'wing.span', value: 0.52}]);
+    await element.updateComplete;
+    expect(rows(element)[0]?.[1]).to.equal('520 × 120');
+    await type(element, 'board', 'a1', 'change');
+    expect(design.design.board.length).to.equal(0.841);
+  });
+
+  it('does not lay out again what is only folded or weighted another way', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet></glider-parts-sheet>`);
+    const {result} = element;
+    element.askFor('wing.stack', 0.012);
+    element.askFor('ballast.at', 0.02);
+    await element.updateComplete;
+    expect(element.result === result).to.equal(true);
+  });
+
+  it('reads and writes inches', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet units="inch" sheet-length="30 in" sheet-width="20 in"></glider-parts-sheet>`);
+    expect(field(element, 'board').value).to.equal('30x20in');
+    expect(answer(element)).to.contain('30 × 20 in');
+    expect(rows(element)[0]?.[1]).to.equal('26 × 4 3/4');
+  });
+
+  it('is worked by keyboard: stepping the gliders, pointing out a piece', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet></glider-parts-sheet>`);
+    const svg = await drawn(element);
+    field(element, 'kits').focus();
+    await sendKeys({press: 'ArrowUp'});
+    await element.updateComplete;
+    expect(element.kits).to.equal(2);
+    expect(answer(element)).to.contain('Two gliders');
+    const [button] = all(element, 'button.piece') as HTMLButtonElement[];
+    const strokes = (): number => [...svg.querySelectorAll('path')].filter((path) => path.getAttribute('stroke') === 'var(--_accent)').length;
+    expect(strokes()).to.equal(0);
+    button?.focus();
+    await element.updateComplete;
+    expect(strokes()).to.equal(1);
+    await sendKeys({press: 'Enter'});
+    await element.updateComplete;
+    expect(button?.getAttribute('aria-pressed')).to.equal('true');
+    button?.blur();
+    await element.updateComplete;
+    expect(strokes()).to.equal(1);
+  });
+
+  it('lights up the row of the piece under the pointer', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet></glider-parts-sheet>`);
+    const svg = await drawn(element);
+    const label = [...svg.querySelectorAll('text')].find(({textContent}) => textContent.startsWith('4 '));
+    const {left, top, width, height} = label?.getBoundingClientRect() ?? new DOMRect();
+    svg.dispatchEvent(new PointerEvent('pointermove', {bubbles: true, composed: true, clientX: left + width / 2, clientY: top + height / 2}));
+    await element.updateComplete;
+    expect(all(element, 'tr.lit').map(({textContent}) => plain(textContent))[0]).to.match(/^4 Tailplane/);
+  });
+
+  it('letters every piece legibly and nothing over anything else, narrow and wide', async () => {
+    for (const [width, sheet, taper] of [[320, '700 mm', '120 mm'], [320, '1000 mm', '80 mm'], [520, '700 mm', '90 mm'], [1000, '700 mm', '120 mm']] as const) {
+      await setViewport({width, height: 800});
+      const host = await fixture<HTMLElement>(html`<glider-design wing-tip-chord=${taper} board-length=${sheet} board-width="500 mm"><glider-parts-sheet></glider-parts-sheet></glider-design>`);
+      const element = host.querySelector('glider-parts-sheet');
+      if (!element) throw new Error('no element');
+      const svg = await drawn(element);
+      const frame = svg.getBoundingClientRect();
+      const letters = [...svg.querySelectorAll('text')].filter(({textContent}) => textContent !== '');
+      expect(letters.filter(({textContent}) => /^[1-6]( |$)/.test(textContent)).length, 'numbers').to.equal(6);
+      const boxes = letters.map((letter) => ({words: letter.textContent, box: letter.getBoundingClientRect(), size: Number(letter.getAttribute('font-size')) * frame.width / svg.viewBox.baseVal.width}));
+      for (const [i, {words, box, size}] of boxes.entries()) {
+        expect(size, words).to.be.at.least(10.99);
+        expect(box.left, words).to.be.at.least(frame.left - 1);
+        expect(box.right, words).to.be.at.most(frame.right + 1);
+        for (const other of boxes.slice(i + 1)) {
+          // the box of a line of text is a third higher than its letters
+          const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
+          const down = Math.min(box.bottom, other.box.bottom) - Math.max(box.top, other.box.top);
+          expect(across > 1 && down > 5, `${words} over ${other.words} at ${String(width)}`).to.equal(false);
+        }
+      }
+      host.remove();
+    }
+    await setViewport({width: 800, height: 600});
+  });
+
+  it('hides what its author hides and locks what he locks', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet hide="list working" lock="kits board.length"></glider-parts-sheet>`);
+    expect(all(element, '.list, [part=working]')).to.have.length(0);
+    expect(['kits', 'board.length', 'board', 'wing.span'].map((name) => field(element, name).disabled)).to.deep.equal([true, true, true, false]);
+  });
+
+  it('lets no entry become markup', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet></glider-parts-sheet>`);
+    await type(element, 'kits', '<img src=x onerror=alert(1)>');
+    expect(element.shadowRoot?.querySelector('img')).to.equal(null);
+  });
+
+  it('is accessible, at rest, with several sheets, with a part that does not fit, and in error', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet></glider-parts-sheet>`);
+    await drawn(element);
+    for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
+    await expect(element).to.be.accessible();
+    await type(element, 'wing.span', '720');
+    await expect(element).to.be.accessible();
+    await type(element, 'kits', 'x');
+    await expect(element).to.be.accessible();
+    await type(element, 'kits', '12');
+    await type(element, 'wing.span', '640');
+    for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
+    await expect(element).to.be.accessible();
+  });
+});
