@@ -135,7 +135,7 @@ export class GliderPartsSheet extends Calculator<Found> {
   protected override renderPicture(found: Found): TemplateResult {
     const words = this.say(sheetWords);
     const {cut, span} = found;
-    const why = reasons(this, cut);
+    const why = reasons(this, found);
     return html`${why.length > 0 ? html`<div class="reasons">${why.map((reason) => html`<p class="problem" part="problem">${reason}</p>`)}</div>` : nothing}
       ${span === undefined || Math.abs(span - this.state.design.wing.span) < 1e-9 || this.locked('wing.span') ? nothing
         : html`<p class="use"><button type="button" part="button" @click=${() => { this.#useSpan(span); }}>${words.useSpan(this.write(span, 'length'))}</button></p>`}

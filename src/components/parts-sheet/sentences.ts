@@ -1,4 +1,4 @@
-import type {CutSheets} from '../../calc/sheet/from-parts.js';
+import {mostGliders, type CutSheets} from '../../calc/sheet/from-parts.js';
 import {usable} from '../../calc/sheet/shape.js';
 import {sheetWords} from '../../messages/en/sheet.js';
 import type {Answer} from '../base/calculator.js';
@@ -18,12 +18,11 @@ function sentenceOf(host: GliderElement, found: Found): string {
   const sheet = written(host, cut.stock.length, cut.stock.width);
   const leftover = cut.leftover && kept(host, cut.leftover);
   const from = cut.sheets === 1 ? 'one' : cut.plans.length === 1 ? 'each' : 'last';
-  if (cut.leftOut.length > 0 && (wanted !== 'span' || span === undefined)) {
-    return words.doesNotFit({missing: cut.leftOut.map(({id}) => id), sheets: cut.sheets, sheet});
-  }
+  const missing = missingFrom(found);
+  if (missing.length > 0) return words.doesNotFit({missing: missing.map(({id}) => id), sheets: cut.sheets, sheet});
   if (wanted === 'gliders') {
     return gliders === 0 ? words.givesNone({sheets, needed: cut.sheets, sheet})
-      : words.gives({sheets, gliders, used: cut.sheets, sheet, leftover, from});
+      : words.gives({sheets, gliders, used: cut.sheets, capped: gliders === mostGliders, sheet, leftover, from});
   }
   if (wanted === 'span') {
     return span === undefined ? words.noWing({sheets, kits, sheet})
@@ -37,10 +36,10 @@ function asideOf(host: GliderElement, found: Found): readonly string[] {
   const {wanted, cut, span, spanNow} = found;
   const now = host.write(spanNow, 'length');
   if (wanted === 'span') {
-    if (span === undefined) return cut.leftOut.length > 0 ? [] : [words.asNow(now)];
+    if (span === undefined) return missingFrom(found).length > 0 ? [] : [words.asNow(now)];
     return [Math.abs(span - spanNow) < 1e-9 ? words.justSo : span > spanNow ? words.asideLonger(now) : words.asideShorter(now), found.wholeSheet ? '' : words.byHand];
   }
-  if (cut.leftOut.length > 0) return [];
+  if (missingFrom(found).length > 0) return [];
   return [...wanted === 'sheets' ? fewest(host, cut) : [], words.use({
     used: host.write(cut.usedArea / cut.sheetArea, 'ratio', {digits: 0}), mass: host.write(cut.usedArea * found.arealMass, 'mass'), about: !found.weighed,
   })];
@@ -55,12 +54,16 @@ function fewest(host: GliderElement, {kits, sheets, least, alike, plans}: CutShe
   ];
 }
 
+/** What found no place; a wing of the wrong length is no news where its length is the question. */
+const missingFrom = ({wanted, cut}: Found): CutSheets['leftOut'] => cut.leftOut.filter(({id}) => wanted !== 'span' || id !== 'wing');
+
 /** For each part that found no place, why, and what would do. */
-export function reasons(host: GliderElement, {leftOut, parts, stock}: CutSheets): readonly string[] {
+export function reasons(host: GliderElement, found: Found): readonly string[] {
+  const {parts, stock} = found.cut;
   const words = host.say(sheetWords);
   const room = usable(stock);
   const whole = usable({...stock, margin: 0});
-  return leftOut.map(({id, problem}) => {
+  return missingFrom(found).map(({id, problem}) => {
     const part = parts.find((each) => each.id === id);
     if (problem.code !== 'part-too-big' || !part) return words.noOutline(id);
     const [longer, shorter] = sizeOf(part.outline);

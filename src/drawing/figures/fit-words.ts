@@ -45,6 +45,17 @@ function holds(outline: readonly XY[], {x, y}: XY): boolean {
   return inside;
 }
 
+const steps = 9;
+
+/** From the middle outwards, so that the nearest place is found early and the rest need no look. */
+const outwards = [0, ...Array.from({length: steps}, (_, i) => [i + 1, -i - 1]).flat()];
+
+/** Whether an outline is a rectangle that stands straight: then what lies within its bounds crosses none of its sides. */
+const isUpright = (outline: readonly XY[]): boolean => outline.length === 4 && outline.every(({x, y}, i) => {
+  const before = outline.at(i - 1);
+  return before?.x === x || before?.y === y;
+});
+
 const sides = (outline: readonly XY[]): readonly Segment[] => outline.map((to, i) => [outline.at(i - 1) ?? to, to]);
 
 /**
@@ -59,16 +70,15 @@ export function placeFor(outline: readonly XY[], width: number, height: number, 
   const spare = {x: (right - left - width) / 2, y: (high - low - height) / 2};
   if (spare.x < -hair || spare.y < -hair) return undefined;
   const reach = {x: Math.max(spare.x, 0), y: Math.max(spare.y, 0)};
-  const steps = 12;
-  const obstacles = [...sides(outline), ...lines];
+  const obstacles = isUpright(outline) ? lines : [...sides(outline), ...lines];
   let best: XY | undefined, nearest = Infinity;
-  for (let i = -steps; i <= steps; i++) {
-    for (let j = -steps; j <= steps; j++) {
+  for (const i of outwards) {
+    for (const j of outwards) {
       const distance = Math.hypot(i * reach.x, j * reach.y);
       if (distance >= nearest) continue;
       const at = {x: (left + right) / 2 + i / steps * reach.x, y: (low + high) / 2 + j / steps * reach.y};
       const plate = {...at, width: width - 4 * hair, height: height - 4 * hair};
-      if (!holds(outline, at) || obstacles.some((line) => crosses(line, plate)) || taken.some((other) => overlap(plate, other))) continue;
+      if (obstacles.some((line) => crosses(line, plate)) || taken.some((other) => overlap(plate, other)) || !holds(outline, at)) continue;
       nearest = distance;
       best = at;
     }

@@ -2,7 +2,7 @@ import type {Pen, XY} from '../pen.js';
 import type {View} from '../view.js';
 import {drawLegend} from './sheet-legend.js';
 import {layOutSheets, widthOf, type SheetPicture, type SheetSketch} from './sheet-layout.js';
-import {drawPiece} from './sheet-piece.js';
+import {drawPiece, type Lettered} from './sheet-piece.js';
 import {placeFor} from './fit-words.js';
 
 /** How far the cut edge of the board shows, in pixels. */
@@ -12,13 +12,14 @@ const edge = 5;
 export function drawSheets(pen: Pen, widthPx: number, picture: SheetPicture): View {
   const {view, corners, legend} = layOutSheets(picture, widthPx);
   pen.begin(view);
-  picture.sheets.forEach((sheet, i) => { drawSheet(pen, `sheet-${String(i)}`, corners[i] ?? {x: 0, y: 0}, sheet, picture, i === 0); });
+  const lettered: Lettered = new Map();
+  picture.sheets.forEach((sheet, i) => { drawSheet(pen, `sheet-${String(i)}`, corners[i] ?? {x: 0, y: 0}, sheet, picture, i === 0, lettered); });
   drawLegend(pen, legend, picture.words.legend);
   pen.finish();
   return view;
 }
 
-function drawSheet(pen: Pen, key: string, corner: XY, sheet: SheetSketch, picture: SheetPicture, measured: boolean): void {
+function drawSheet(pen: Pen, key: string, corner: XY, sheet: SheetSketch, picture: SheetPicture, measured: boolean, lettered: Lettered): void {
   const {u} = pen;
   const {length, width, margin, words} = picture;
   const on = ({x, y}: XY): XY => ({x: corner.x + x, y: corner.y - y});
@@ -35,7 +36,7 @@ function drawSheet(pen: Pen, key: string, corner: XY, sheet: SheetSketch, pictur
   pen.text(`${key}-title`, {x: left.x, y: left.y - 9 * u}, sheet.title, {sizePx: 13, weight: 600});
 
   if (sheet.leftover) drawLeftover(pen, `${key}-leftover`, on, sheet.leftover);
-  for (const piece of sheet.pieces) drawPiece(pen, `piece-${String(piece.number)}`, on, piece, piece.number === picture.lit);
+  for (const piece of sheet.pieces) drawPiece(pen, `piece-${String(piece.number)}`, on, piece, piece.number === picture.lit, lettered);
 
   pen.text(`${key}-zero`, {x: origin.x - 6 * u, y: origin.y + 13 * u}, '0', {anchor: 'end', sizePx: 12.5, weight: 600});
   pen.circle(`${key}-corner`, origin, 2.4, 'none', 'line');

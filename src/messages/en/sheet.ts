@@ -42,9 +42,9 @@ export const sheetWords = topic('sheet', {
   tooBigForMargin: (a: {part: PartId; size: string; room: string; margin: string}) =>
     `The ${parts[a.part].toLowerCase()} is ${a.size}, and an unused edge of ${a.margin} leaves ${a.room}: with clean factory edges it would fit.`,
   noOutline: (part: PartId) => `The ${parts[part].toLowerCase()} has no outline that could be cut.`,
-  gives: (a: {sheets: number; gliders: number; used: number; sheet: string; leftover: string | undefined; from: LeftFrom}) =>
+  gives: (a: {sheets: number; gliders: number; used: number; capped: boolean; sheet: string; leftover: string | undefined; from: LeftFrom}) =>
     `**${capital(sheets(a.sheets))}** of ${a.sheet} ${a.sheets === 1 ? 'gives' : 'give'} **${gliders(a.gliders)}**${
-      a.used < a.sheets ? `, from ${sheets(a.used)}; more than that are not laid out here` : left(a.leftover, a.from)}.`,
+      a.used < a.sheets ? `, from ${sheets(a.used)}${a.capped ? '; more than that are not laid out here' : '; the rest stays whole'}` : left(a.leftover, a.from)}.`,
   givesNone: (a: {sheets: number; needed: number; sheet: string}) =>
     `${capital(sheets(a.sheets))} of ${a.sheet} ${a.sheets === 1 ? 'is' : 'are'} **not enough for one glider**: it takes **${sheets(a.needed)}**.`,
   longest: (a: {sheets: number; kits: number; span: string; whole: boolean; sheet: string}) =>

@@ -96,6 +96,13 @@ describe('<glider-parts-sheet>', () => {
     expect(answer(none)).to.contain('One sheet of 700 × 150 mm is not enough for one glider: it takes two sheets.');
     const noWing = await fixture<GliderPartsSheet>(html`<glider-parts-sheet wanted="span" sheet-width="150 mm"></glider-parts-sheet>`);
     expect(answer(noWing)).to.contain('room for no wing');
+    const noBody = await fixture<GliderPartsSheet>(html`<glider-parts-sheet wanted="span" sheet-length="600 mm" span="720 mm"></glider-parts-sheet>`);
+    expect(answer(noBody)).to.match(/^The body does not fit/);
+    expect(text(noBody, '.reasons')).to.contain('The body is 620 × 32 mm').and.not.to.contain('wing');
+    const spare = await fixture<GliderPartsSheet>(html`<glider-parts-sheet wanted="gliders" sheets="3" sheet-width="150 mm"></glider-parts-sheet>`);
+    expect(answer(spare)).to.contain('Three sheets of 700 × 150 mm give one glider, from two sheets; the rest stays whole.');
+    const capped = await fixture<GliderPartsSheet>(html`<glider-parts-sheet wanted="gliders" sheets="30"></glider-parts-sheet>`);
+    expect(answer(capped)).to.match(/30 sheets of 700 × 500 mm give 40 gliders, from \d+ sheets; more than that are not laid out here/);
   });
 
   it('offers the boards that shops sell and takes any other', async () => {
