@@ -9,6 +9,7 @@ import {elementsIn} from './elements.mjs';
 const compiled = (file) => import(pathToFileURL(`build/${file}`).href);
 const {attributeOf, dimensionPaths} = await compiled('src/calc/design/dimensions.js');
 const {dimensionWords} = await compiled('src/messages/en/dimensions.js');
+const {dimensionNotes} = await compiled('src/messages/en/dimension-notes.js');
 const pathOfAttribute = new Map(dimensionPaths.map((path) => [attributeOf(path), path]));
 
 /** An attribute named after a dimension, in full or by an element's own short name. */
@@ -16,7 +17,8 @@ function dimensionAttribute(name, element) {
   const [field, path] = Object.entries(element.shortNames ?? {}).find(([short]) => element.elementProperties.get(short)?.attribute === name)
     ?? [undefined, pathOfAttribute.get(name)];
   if (!path) return {name, type: {text: 'string'}};
-  const {label, note} = dimensionWords.en[path];
+  const {label} = dimensionWords.en[path];
+  const note = dimensionNotes.en[path];
   return {name, type: {text: 'string'}, description: `${label} (\`${path}\`). ${note}`, ...(field ? {fieldName: field} : {})};
 }
 

@@ -6,7 +6,7 @@ import {commonWords} from '../../messages/en/common.js';
 import {Announcer} from './announcer.js';
 import {GliderElement} from './element.js';
 import {emphasised, plain} from './emphasis.js';
-import {equationStyles} from './equation.js';
+import {equationStyles} from './equation-styles.js';
 import {explain} from './explain.js';
 import {Fields} from './fields.js';
 import {figureStyles} from './figure.js';
@@ -36,6 +36,7 @@ export abstract class Calculator<R> extends GliderElement {
   protected readonly fields: Fields = new Fields(this);
   protected readonly announcer: Announcer = new Announcer(this);
   #good: R | undefined;
+  #opened = false;
 
   /** The dimensions this calculator reads: an entry refused at one of them greys the answer. */
   protected abstract readonly paths: readonly DimensionPath[];
@@ -44,7 +45,8 @@ export abstract class Calculator<R> extends GliderElement {
   protected abstract answer(result: R): Answer;
   protected abstract renderQuestion(): TemplateResult;
   protected abstract renderPicture(result: R): TemplateResult;
-  protected abstract renderWorking(result: R): TemplateResult;
+  /** The formulas with this plane's numbers; nothing while what writes them is on its way. */
+  protected abstract renderWorking(result: R): TemplateResult | undefined;
 
   /** What was worked out from the entries as they stand, or why nothing could be. */
   get result(): Outcome<R> {
@@ -64,7 +66,7 @@ export abstract class Calculator<R> extends GliderElement {
 
   protected hides(part: string): boolean { return (this.hide ?? '').split(/\s+/).includes(part); }
 
-  protected locked(path: DimensionPath): boolean {
+  locked(path: DimensionPath): boolean {
     if (this.lock === undefined || this.lock === null) return false;
     const names = this.lock.split(/\s+/).filter(Boolean);
     return names.length === 0 || names.includes(path);
@@ -81,11 +83,18 @@ export abstract class Calculator<R> extends GliderElement {
         ${this.hides('answer') ? nothing : this.#renderAnswer(good, result)}</div>`}
       ${this.hides('picture') || good === undefined ? nothing : html`<div class=${stale ? 'stale' : ''}>${this.renderPicture(good)}</div>`}
       ${this.hides('question') ? nothing : html`<div part="question">${this.renderQuestion()}</div>`}
-      ${this.hides('working') || good === undefined ? nothing : html`<details part="working"><summary>${this.say(commonWords).working}</summary>
-        <div class="working ${stale ? 'stale' : ''}">${this.renderWorking(good)}</div></details>`}
+      ${this.hides('working') || good === undefined ? nothing : html`<details part="working" @toggle=${this.#open}><summary>${this.say(commonWords).working}</summary>
+        <div class="working ${stale ? 'stale' : ''}">${this.#opened ? this.renderWorking(good) : nothing}</div></details>`}
       <div class="hidden" aria-live="polite">${this.announcer.said}</div>
     </section>`;
   }
+
+  /** The working is for those who ask for it, and so is its loading. */
+  readonly #open = (): void => {
+    if (this.#opened) return;
+    this.#opened = true;
+    this.requestUpdate();
+  };
 
   #renderAnswer(good: R | undefined, result: Outcome<R>): TemplateResult {
     const said = good === undefined ? undefined : this.answer(good);
@@ -100,10 +109,5 @@ export abstract class Calculator<R> extends GliderElement {
   /** What belongs to a dimension of this calculator stands beside its field; the rest stands under the answer. */
   protected besideAField({path}: Problem): boolean {
     return !this.hides('question') && this.paths.includes(path as DimensionPath);
-  }
-
-  /** A table of the numbers in the picture, for those who do not see it. */
-  protected table(rows: readonly (readonly [string, string])[]): TemplateResult {
-    return html`<table><caption class="source">${this.say(commonWords).numbers}</caption><tbody>${rows.map(([name, value]) => html`<tr><th scope="row">${name}</th><td class="number">${value}</td></tr>`)}</tbody></table>`;
   }
 }

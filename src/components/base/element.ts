@@ -49,6 +49,7 @@ export class GliderElement extends LitElement {
   #own: DesignStore | undefined;
   #warned = false;
   #unwatch: (() => void) | undefined;
+  #awaited = new Set<Promise<unknown>>();
   readonly link: DesignLink = new DesignLink(this, () => (this.#own ??= createDesignStore()));
 
   /** The revision that this element shows. */
@@ -86,6 +87,21 @@ export class GliderElement extends LitElement {
     console.warn(`<${this.localName}> belongs to a design, so its own ${names.join(', ')} is not used.`);
   }
 
+  /** What the element is to have before its rendering counts as complete. */
+  await(arrival: Promise<unknown>): void {
+    this.#awaited.add(arrival);
+    void arrival.finally(() => { this.#awaited.delete(arrival); });
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    let complete = await super.getUpdateComplete();
+    while (this.#awaited.size > 0) {
+      await Promise.all(this.#awaited);
+      complete = await super.getUpdateComplete();
+    }
+    return complete;
+  }
+
   /** The reader's language here and now. */
   get speech(): string { return this.isConnected ? langAround(this) : this.getAttribute('lang') ?? 'en'; }
   get system(): SystemOfUnits {
@@ -96,7 +112,8 @@ export class GliderElement extends LitElement {
   /** The words of a topic in the reader's language; renders again once they have been loaded. */
   say<T>(topic: Topic<T>): T {
     const lang = this.speech;
-    if (this.isConnected) void loadLanguage(lang).then((arrived) => { if (arrived) this.requestUpdate(); }, () => undefined);
+    const language = loadLanguage(lang);
+    if (language && this.isConnected) this.await(language.then((arrived) => { if (arrived) this.requestUpdate(); }, () => undefined));
     return wordsFor(topic, lang);
   }
 

@@ -1,4 +1,4 @@
-import {css, html, mathml} from 'lit';
+import {html, mathml} from 'lit';
 import type {TemplateResult} from 'lit';
 
 type MathPiece = TemplateResult | string;
@@ -33,8 +33,3 @@ export const brackets = (inside: MathPiece): TemplateResult => mathml`<mrow><mo>
  */
 export const equation = (spoken: string, ...sides: readonly MathPiece[]): TemplateResult => html`<div class="equation" role="math" aria-label=${spoken}>${
   sides.map((side, i) => html`<math aria-hidden="true" displaystyle="true">${i ? mathml`<mrow><mo>=</mo>${side}</mrow>` : mathml`<mrow>${side}</mrow>`}</math>`)}</div>`;
-
-export const equationStyles = css`
-  .equation { display: flex; flex-wrap: wrap; align-items: center; gap: .3rem .35em; }
-  .equation math { font-size: 1.12em; display: inline-block; }
-`;

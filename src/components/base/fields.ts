@@ -15,6 +15,9 @@ import {commonWords} from '../../messages/en/common.js';
 import {dimensionWords} from '../../messages/en/dimensions.js';
 import type {GliderElement} from './element.js';
 import {explain} from './explain.js';
+import {later} from './later.js';
+
+const loadNotes = () => import('../../messages/en/dimension-notes.js');
 
 export interface FieldOptions {
   readonly label?: string;
@@ -43,6 +46,7 @@ export class Fields {
   /** What the calculator itself found wrong, to be shown beside the fields it names. */
   found: readonly Problem[] = [];
   #troubled = false;
+  #asked = false;
   #host: GliderElement & {lock?: string};
   #drafts = new Map<string, string>();
 
@@ -101,8 +105,8 @@ export class Fields {
     const words = this.#host.say(dimensionWords)[path];
     const value = valueAt(this.#host.state.design, path);
     const id = `field-${path}`;
-    return html`<div class="field choice" part="field">
-      <label for=${id} title=${words.note}>${label ?? words.label}</label>
+    return html`<div class="field choice" part="field" @pointerenter=${this.#ask} @focusin=${this.#ask}>
+      <label for=${id} title=${this.#note(path)}>${label ?? words.label}</label>
       <span class="q"><select id=${id} .value=${live(value as string)} ?disabled=${disabled}
         @change=${(e: Event) => { this.#host.askFor(path, (e.target as HTMLSelectElement).value); this.#committed(); }}>
         ${row.choices.map((choice, i) => html`<option value=${choice} ?selected=${choice === value}>${words.choices?.[i] ?? choice}</option>`)}
@@ -120,8 +124,8 @@ export class Fields {
     const draft = this.#drafts.get(key) ?? (key === path ? refused?.text : undefined);
     const unit = field.kind && usualUnit(field.kind, host.system);
     const wide = field.kind === undefined;
-    return html`<div class="field ${wide ? 'wide' : ''} ${this.lit === path ? 'lit' : ''}" part="field">
-      <label for=${id} title=${words.note}>${label ?? words.label}</label>
+    return html`<div class="field ${wide ? 'wide' : ''} ${this.lit === path ? 'lit' : ''}" part="field" @pointerenter=${this.#ask} @focusin=${this.#ask}>
+      <label for=${id} title=${this.#note(path)}>${label ?? words.label}</label>
       <span class="q"><input id=${id} part="input" type="text" autocomplete="off" spellcheck="false" inputmode=${wide ? 'text' : 'decimal'}
         .value=${live(draft ?? field.shown)} ?disabled=${disabled} aria-invalid=${refused ? 'true' : 'false'} aria-describedby=${`${id}-problem`}
         @focus=${() => { this.#light(path); }} @blur=${() => { this.#light(undefined); }}
@@ -154,6 +158,18 @@ export class Fields {
     this.lit = path;
     this.#host.requestUpdate();
   }
+
+  /** What a dimension means, once a reader has come near a field. */
+  #note(path: DimensionPath): string | typeof nothing {
+    const notes = this.#asked ? later(this.#host, loadNotes) : undefined;
+    return notes ? this.#host.say(notes.dimensionNotes)[path] : nothing;
+  }
+
+  readonly #ask = (): void => {
+    if (this.#asked) return;
+    this.#asked = true;
+    this.#host.requestUpdate();
+  };
 
   #committed(): void {
     this.#host.dispatchEvent(new Event('change', {bubbles: true}));

@@ -6,6 +6,7 @@ import type {Pen, XY} from '../../drawing/pen.js';
 import type {View} from '../../drawing/view.js';
 import type {GliderElement} from './element.js';
 import type {Fields} from './fields.js';
+import type {FigureDrawing} from './figure-drawing.js';
 
 /** A point of a figure that a pointer can take hold of; the keyboard's way to the same value is the field of its path. */
 export interface Handle {
@@ -28,24 +29,21 @@ export interface FigureOptions<T> {
   handles?(data: T, view: View): readonly Handle[];
 }
 
-let figures = 0;
-
-/** One figure of an element: an `<svg>` named as one image, and a sibling layer of handles for pointers only. */
+/**
+ * One figure of an element: an `<svg>` named as one image, and a sibling layer of handles for pointers only. What draws it is loaded when it comes
+ * into sight.
+ */
 export class Figure<T> implements ReactiveController {
   #host: GliderElement;
   #fields: Fields | undefined;
   #options: FigureOptions<T>;
-  #pen: Pen | undefined;
-  #draw: Draw<T> | undefined;
-  #loading: Promise<void> | undefined;
+  #drawing: FigureDrawing<T> | undefined;
+  #loading = false;
   #svg: SVGSVGElement | undefined;
   #seen = false;
   #intersection: IntersectionObserver | undefined;
   #resize: ResizeObserver | undefined;
   #width = 0;
-  #view: View | undefined;
-  #drawn: readonly [T, number, string] | undefined;
-  #holding: string | undefined;
 
   constructor(host: GliderElement, options: FigureOptions<T>, fields?: Fields) {
     this.#host = host;
@@ -61,16 +59,11 @@ export class Figure<T> implements ReactiveController {
     this.#intersection?.disconnect();
     this.#resize?.disconnect();
     this.#svg = undefined;
-    this.#pen = undefined;
-    this.#drawn = undefined;
   }
 
   /** The figure's place in the element; `name` says in words what the picture shows. */
   render(name: string): TemplateResult {
-    const data = this.#options.data();
-    return html`<figure part="figure"><div class="sheet"><svg direction="ltr" role="img" aria-label=${name}></svg>${data === undefined || !this.#view ? nothing
-      : html`<div class="handles" aria-hidden="true">${(this.#options.handles?.(data, this.#view) ?? []).map((handle) => html`<div class="handle ${this.#fields?.lit === handle.path || this.#holding === handle.key ? 'lit' : ''}" data-key=${handle.key}
-          @pointerdown=${(e: PointerEvent) => { this.#take(e, handle.key); }}></div>`)}</div>`}</div></figure>`;
+    return html`<figure part="figure"><div class="sheet"><svg direction="ltr" role="img" aria-label=${name}></svg>${this.#drawing?.renderHandles() ?? nothing}</div></figure>`;
   }
 
   hostUpdated(): void {
@@ -78,15 +71,16 @@ export class Figure<T> implements ReactiveController {
     if (!svg) return;
     if (svg !== this.#svg) {
       this.#svg = svg;
-      this.#pen = undefined;
-      this.#drawn = undefined;
       this.#intersection?.disconnect();
       this.#resize?.disconnect();
       this.#intersection = new IntersectionObserver((entries) => { if (entries.some((e) => e.isIntersecting)) this.#see(); }, {rootMargin: '200px'});
       this.#intersection.observe(svg);
       this.#resize = new ResizeObserver(([entry]) => {
         const width = Math.round(entry?.contentRect.width ?? 0);
-        if (width > 0 && width !== this.#width) { this.#width = width; this.#redraw(); }
+        if (width === 0 || width === this.#width) return;
+        this.#width = width;
+        // a figure that grows inside its own observer's call would be told of again at once
+        requestAnimationFrame(() => { this.#redraw(); });
       });
       this.#resize.observe(svg.parentElement ?? svg);
     }
@@ -102,73 +96,13 @@ export class Figure<T> implements ReactiveController {
 
   #redraw(): void {
     if (!this.#seen || !this.#svg || this.#width === 0) return;
-    if (!this.#draw) {
-      this.#loading ??= Promise.all([import('../../drawing/pen.js'), import('../../drawing/ink.js'), this.#options.load()]).then(([{Pen: Made}, {screenInk}, draw]) => {
-        this.#make = (svg) => new Made(svg, screenInk, `glider-figure-${String(++figures)}`);
-        this.#draw = draw;
-        this.#redraw();
-      });
-      return;
-    }
-    const data = this.#options.data();
-    if (data === undefined) return;
-    const lang = this.#host.speech + this.#host.system;
-    if (this.#drawn && this.#drawn[0] === data && this.#drawn[1] === this.#width && this.#drawn[2] === lang) { this.#place(data); return; }
-    this.#pen ??= this.#make?.(this.#svg);
-    if (!this.#pen) return;
-    const first = !this.#view;
-    this.#view = this.#draw(this.#pen, this.#width, data);
-    this.#drawn = [data, this.#width, lang];
-    if (first) this.#host.requestUpdate();   // handles can be placed now
-    this.#place(data);
-  }
-
-  #make: ((svg: SVGSVGElement) => Pen) | undefined;
-
-  #place(data: T): void {
-    const view = this.#view;
-    if (!view) return;
-    const handles = this.#options.handles?.(data, view) ?? [];
-    for (const node of this.#host.renderRoot.querySelectorAll<HTMLElement>('.handle')) {
-      const handle = handles.find(({key}) => key === node.dataset['key']);
-      if (!handle) continue;
-      node.style.setProperty('left', `${String((handle.at.x - view.box.x) / view.mmPerPx)}px`);
-      node.style.setProperty('top', `${String((handle.at.y - view.box.y) / view.mmPerPx)}px`);
-    }
-  }
-
-  #take(event: PointerEvent, key: string): void {
-    const node = event.currentTarget as HTMLElement;
-    const view = this.#view;
-    const sheet = node.closest('.sheet');
-    if (!view || !sheet || event.button !== 0) return;
-    event.preventDefault();
-    node.setPointerCapture(event.pointerId);
-    this.#holding = key;
-    const move = (e: PointerEvent): void => {
-      const data = this.#options.data();
-      const now = this.#view ?? view;
-      const handle = data === undefined ? undefined : this.#options.handles?.(data, now).find((h) => h.key === key);
-      if (!handle) return;
-      const corner = sheet.getBoundingClientRect();
-      const to = {x: now.box.x + (e.clientX - corner.left) * now.mmPerPx, y: now.box.y + (e.clientY - corner.top) * now.mmPerPx};
-      if (this.#fields) this.#fields.lit = handle.path;
-      this.#host.ask(handle.drag(to));
-      this.#host.dispatchEvent(new Event('input', {bubbles: true, composed: true}));
-    };
-    const drop = (): void => {
-      node.removeEventListener('pointermove', move);
-      node.removeEventListener('pointerup', drop);
-      node.removeEventListener('pointercancel', drop);
-      this.#holding = undefined;
-      if (this.#fields) this.#fields.lit = undefined;
-      this.#host.requestUpdate();
-      this.#host.dispatchEvent(new Event('change', {bubbles: true}));
-    };
-    node.addEventListener('pointermove', move);
-    node.addEventListener('pointerup', drop);
-    node.addEventListener('pointercancel', drop);
-    this.#host.requestUpdate();
+    if (this.#drawing) { this.#drawing.draw(this.#svg, this.#width); return; }
+    if (this.#loading) return;
+    this.#loading = true;
+    void Promise.all([import('./figure-drawing.js'), this.#options.load()]).then(([{FigureDrawing: Drawing}, draw]) => {
+      this.#drawing = new Drawing(this.#host, this.#options, draw, this.#fields);
+      this.#redraw();
+    }, () => { this.#loading = false; });
   }
 }
 

@@ -4,19 +4,17 @@ import {camberOver, wingFold} from '../../calc/bench/wing-fold.js';
 import type {WingFold} from '../../calc/bench/wing-fold.js';
 import {nearestStack, wholeLayers} from '../../calc/bench/stack.js';
 import type {DimensionPath} from '../../calc/design/dimensions.js';
-import type {Change} from '../../calc/design/store.js';
 import type {Outcome} from '../../calc/problem.js';
 import {writeAtLeast} from '../../calc/units/write.js';
 import type {CamberPicture} from '../../drawing/figures/camber.js';
 import {camberWords} from '../../messages/en/camber.js';
-import {commonWords} from '../../messages/en/common.js';
 import {Calculator} from '../base/calculator.js';
 import type {Answer} from '../base/calculator.js';
 import {shortProperties} from '../base/element.js';
 import {Figure} from '../base/figure.js';
-import type {Handle} from '../base/figure.js';
-import {camberPicture} from './picture.js';
-import {renderCamberWorking} from './working.js';
+import {later} from '../base/later.js';
+
+const loadWorking = () => import('./working.js');
 
 /**
  * How high to prop a creased wing so that it takes on camber, and what camber a stack at hand gives.
@@ -69,10 +67,14 @@ export class GliderCamberShim extends Calculator<WingFold> {
     'wing.stackInset', 'wing.stackFromCrease', 'wing.stackWidth', 'wing.foldFace', 'wing.groove', 'wing.tipChord',
   ];
 
+  #picturing: typeof import('./picture.js') | undefined;
   readonly #figure = new Figure<CamberPicture>(this, {
-    load: async () => (await import('../../drawing/figures/camber.js')).drawCamber,
-    data: () => (this.good ? camberPicture(this, this.good) : undefined),
-    handles: (picture) => this.#handles(picture),
+    load: async () => {
+      this.#picturing = await import('./picture.js');
+      return this.#picturing.drawCamber;
+    },
+    data: () => this.good && this.#picturing?.camberPicture(this, this.good),
+    handles: (picture) => this.#picturing?.camberHandles(this, picture) ?? [],
   }, this.fields);
 
   protected override work(): Outcome<WingFold> {
@@ -165,66 +167,7 @@ export class GliderCamberShim extends Calculator<WingFold> {
     return path ? this.fields.of(path, {disabled: this.locked(path)}) : nothing;
   }
 
-  protected override renderWorking(fold: WingFold): TemplateResult {
-    const words = this.say(camberWords);
-    return html`<p class="source">${words.how[this.state.design.wing.foldFace]} ${words.faces[this.state.design.wing.foldFace]}</p>
-      <p class="caution">${words.caution}</p>
-      ${renderCamberWorking(this, fold)}
-      ${this.table(this.#rows(fold))}
-      <p class="source">${this.say(commonWords).where}: ${words.source}</p>`;
-  }
-
-  #rows(fold: WingFold): readonly (readonly [string, string])[] {
-    const {rows} = this.say(camberWords);
-    const {wing} = this.state.design;
-    const [contact] = fold.onBench.contacts;
-    const {pivot} = fold.onBench;
-    return [
-      [rows.fold, fold.folds.map((f) => this.write(f, 'angle')).join(' + ') || this.write(0, 'angle')],
-      [rows.camber, this.write(fold.section.camber, 'ratio')],
-      [rows.camberHeight, this.write(fold.section.camberHeight, 'length', this.system === 'metric' ? {digits: 1} : {})],
-      [rows.crestAt, this.write(fold.section.crest, 'length')],
-      [rows.chord, this.write(fold.section.chord, 'length', this.system === 'metric' ? {digits: 1} : {})],
-      [rows.stack, this.write(fold.stack, 'length')],
-      [rows.rise, this.write(fold.onBench.edge.y, 'length', this.system === 'metric' ? {digits: 1} : {})],
-      ...(contact && wing.propped !== 'crest' ? [[rows.contact, this.write(Math.hypot(contact.x - pivot.x, contact.y - pivot.y), 'length')] as const] : []),
-      [wing.foldFace === 'closing' ? rows.groove : rows.slot, fold.grooves.map((w) => writeAtLeast(w, 'length', {system: this.system, decimal: this.decimal})).join(' + ') || '–'],
-    ];
-  }
-
-  /** The stack can be made taller and moved; the crease can be moved where there is only one. */
-  #handles(picture: CamberPicture): readonly Handle[] {
-    const {wing} = this.state.design;
-    const step = this.system === 'inch' ? 25.4 / 32 : 0.5;
-    const metres = (mm: number): number => Math.round(mm / step) * step / 1000;
-    const {side, stack, pivot, flatEnd} = picture;
-    const top = stack.layers.reduce((most, {to}) => Math.max(most, to), 0);
-    const handles: Handle[] = [];
-    if (!this.locked('wing.stack') && wing.creases.length > 0) {
-      handles.push({
-        key: 'height', path: 'wing.stack', at: {x: (stack.near + stack.far) / 2, y: -top},
-        drag: ({y}): readonly Change[] => [{path: 'wing.foldBy', value: 'stack'}, {path: 'wing.stack', value: Math.max(0, metres(-y))}],
-      });
-    }
-    if (wing.propped !== 'crest' && !this.locked('wing.stackFromCrease') && top > 0) {
-      const half = Math.abs(stack.far - stack.near) / 2;
-      handles.push({
-        key: 'place', path: 'wing.stackFromCrease', at: {x: (stack.near + stack.far) / 2, y: 0},
-        drag: ({x}): readonly Change[] => [
-          {path: 'wing.propPlace', value: 'bench'}, {path: 'wing.stackFromCrease', value: Math.max(1e-3, metres((x - pivot.x) * side - half))}],
-      });
-    }
-    const [crease] = wing.creases;
-    if (crease && wing.creases.length === 1 && wing.propped !== 'crest' && !this.locked('wing.creases')) {
-      handles.push({
-        key: 'crease', path: 'wing.creases', at: {x: pivot.x, y: 0},
-        drag: ({x}): readonly Change[] => {
-          const flat = metres(Math.abs(x - flatEnd.x));
-          const at = wing.propped === 'rear' ? flat : wing.chord - flat;
-          return at > 0.002 && at < wing.chord - 0.002 ? [{path: 'wing.creases', value: [{at}]}] : [];
-        },
-      });
-    }
-    return handles;
+  protected override renderWorking(fold: WingFold): TemplateResult | undefined {
+    return later(this, loadWorking)?.renderCamberWorking(this, fold);
   }
 }

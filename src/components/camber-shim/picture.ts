@@ -1,8 +1,12 @@
 import type {WingFold} from '../../calc/bench/wing-fold.js';
 import {wholeLayers} from '../../calc/bench/stack.js';
+import type {Change} from '../../calc/design/store.js';
 import type {CamberPicture} from '../../drawing/figures/camber.js';
 import {camberWords} from '../../messages/en/camber.js';
+import type {Handle} from '../base/figure.js';
 import type {GliderCamberShim} from './camber-shim.js';
+
+export {drawCamber} from '../../drawing/figures/camber.js';
 
 const drawn = new WeakMap<WingFold, {readonly reader: string; readonly picture: CamberPicture}>();
 
@@ -42,4 +46,40 @@ function pictureOf(host: GliderCamberShim, fold: WingFold): CamberPicture {
       crease: words.crease, stack: host.stackInWords(stack), touches: words.touches, flat: words.flatPanel,
     },
   };
+}
+
+/** The stack can be made taller and moved; the crease can be moved where there is only one. */
+export function camberHandles(host: GliderCamberShim, picture: CamberPicture): readonly Handle[] {
+  const {wing} = host.state.design;
+  const step = host.system === 'inch' ? 25.4 / 32 : 0.5;
+  const metres = (mm: number): number => Math.round(mm / step) * step / 1000;
+  const {side, stack, pivot, flatEnd} = picture;
+  const top = stack.layers.reduce((most, {to}) => Math.max(most, to), 0);
+  const handles: Handle[] = [];
+  if (!host.locked('wing.stack') && wing.creases.length > 0) {
+    handles.push({
+      key: 'height', path: 'wing.stack', at: {x: (stack.near + stack.far) / 2, y: -top},
+      drag: ({y}): readonly Change[] => [{path: 'wing.foldBy', value: 'stack'}, {path: 'wing.stack', value: Math.max(0, metres(-y))}],
+    });
+  }
+  if (wing.propped !== 'crest' && !host.locked('wing.stackFromCrease') && top > 0) {
+    const half = Math.abs(stack.far - stack.near) / 2;
+    handles.push({
+      key: 'place', path: 'wing.stackFromCrease', at: {x: (stack.near + stack.far) / 2, y: 0},
+      drag: ({x}): readonly Change[] => [
+        {path: 'wing.propPlace', value: 'bench'}, {path: 'wing.stackFromCrease', value: Math.max(1e-3, metres((x - pivot.x) * side - half))}],
+    });
+  }
+  const [crease] = wing.creases;
+  if (crease && wing.creases.length === 1 && wing.propped !== 'crest' && !host.locked('wing.creases')) {
+    handles.push({
+      key: 'crease', path: 'wing.creases', at: {x: pivot.x, y: 0},
+      drag: ({x}): readonly Change[] => {
+        const flat = metres(Math.abs(x - flatEnd.x));
+        const at = wing.propped === 'rear' ? flat : wing.chord - flat;
+        return at > 0.002 && at < wing.chord - 0.002 ? [{path: 'wing.creases', value: [{at}]}] : [];
+      },
+    });
+  }
+  return handles;
 }

@@ -13,9 +13,6 @@ async function until(done: () => boolean): Promise<void> {
   }
 }
 
-/** An address that holds a design file, without a server. */
-const fileAt = (text: string): string => URL.createObjectURL(new Blob([text], {type: 'application/json'}));
-
 describe('<glider-design>', () => {
   it('takes each dimension as an attribute, and its default back when the attribute goes', async () => {
     const element = await fixture<GliderDesignElement>(html`<glider-design wing-span="22 7/8 in" tail-fins-count="1"></glider-design>`);
@@ -33,13 +30,20 @@ describe('<glider-design>', () => {
   });
 
   it('reads the file at its address; until then, elements keep their author’s text', async () => {
-    const host = await fixture<HTMLElement>(html`<div><glider-design id="fetched" src=${fileAt('{"glider": 1, "wing": {"span": "777 mm"}}')}></glider-design>
-      <glider-value design="fetched" name="wing.span">70 cm</glider-value></div>`);
-    const value = host.querySelector('glider-value');
-    if (!value) throw new Error('no element');
-    expect(value.shadowRoot?.querySelector('slot')).to.not.equal(null);
-    expect(said(value)).to.not.contain('660');
-    await until(() => said(value).includes('777 mm'));
+    const {fetch} = window;
+    let arrive: (file: Response) => void = () => undefined;
+    window.fetch = () => new Promise((resolve) => { arrive = resolve; });
+    try {
+      const host = await fixture<HTMLElement>(html`<div><glider-design id="fetched" src="plane.json"></glider-design>
+        <glider-value design="fetched" name="wing.span">70 cm</glider-value></div>`);
+      const value = host.querySelector('glider-value');
+      if (!value) throw new Error('no element');
+      await value.updateComplete;
+      expect(value.shadowRoot?.querySelector('slot') === null).to.equal(false);
+      expect(said(value)).to.not.contain('no design');
+      arrive(new Response('{"glider": 1, "wing": {"span": "777 mm"}}'));
+      await until(() => said(value).includes('777 mm'));
+    } finally { window.fetch = fetch; }
   });
 
   it('says beside the fields what is wrong with a file, and keeps the glider it had', async () => {
