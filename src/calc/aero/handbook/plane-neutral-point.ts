@@ -3,11 +3,11 @@ import {planformOf, sweepOf, tailVolume, type Planform} from '../../geometry/pla
 import {memo} from '../../memo.js';
 import {tailStations} from '../../parts/stations.js';
 import {good, refused, type Outcome} from '../../problem.js';
-import {downwashGradient} from './downwash.js';
+import {downwashFactors, downwashGradient, type DownwashFactors} from './downwash.js';
 import {endPlatedAspectRatio} from './end-plates.js';
 import {liftSlope} from './lift-slope.js';
 import {neutralPoint, wholeSlope} from './neutral-point.js';
-import {wingAsFlown, type FlownWing} from './wing-as-flown.js';
+import {flownWing, type FlownWing} from './flown-wing.js';
 
 /** The tail flies in air that the wing has slowed: 0.9, as handbooks take it for a tail level with the wing (from memory). */
 export const tailEfficiency = 0.9;
@@ -24,6 +24,7 @@ export interface PlaneNeutralPoint {
   readonly tailAspectRatio: number;
   readonly tailSlope: number;
   readonly downwash: number;
+  readonly downwashFactors: DownwashFactors;
   readonly slope: number;
   /** From the wing's aerodynamic centre to the tail's. */
   readonly arm: number;
@@ -42,7 +43,7 @@ export interface PlaneNeutralPoint {
 export const planeNeutralPoint = memo((
   wing: GliderDesign['wing'], tail: GliderDesign['tail'], arrangement: GliderDesign['arrangement'], board: GliderDesign['board'],
 ): Outcome<PlaneNeutralPoint> => {
-  const flown = wingAsFlown(wing, board);
+  const flown = flownWing(wing, board);
   if (!flown.ok) return flown;
   const stations = tailStations(tail);
   const plan = planformOf(stations);
@@ -57,14 +58,13 @@ export const planeNeutralPoint = memo((
   const tailAspectRatio = count === 2 ? endPlatedAspectRatio(t.aspectRatio, height / t.span) : t.aspectRatio;
   const wingSlope = liftSlope(w.aspectRatio, w.halfChordSweep);
   const tailSlope = liftSlope(tailAspectRatio, halfChordSweep.value);
-  const downwash = downwashGradient({
-    aspectRatio: w.aspectRatio, taper: w.taper, quarterChordSweep: w.quarterChordSweep, armOverSpan: arm / w.span,
-  });
+  const behind = {aspectRatio: w.aspectRatio, taper: w.taper, quarterChordSweep: w.quarterChordSweep, armOverSpan: arm / w.span};
+  const downwash = downwashGradient(behind);
   const slope = wholeSlope(wingSlope, tailSlope, t.area / w.area, downwash, tailEfficiency);
   const volume = tailVolume({tailArea: t.area, arm, wingArea: w.area, wingLength: w.meanAerodynamicChord});
   const share = neutralPoint({wingCentre: 0.25, tailVolume: volume, tailEfficiency, tailSlope, slope, downwash});
   return good({
-    wing: w, tail: t, wingSlope, tailAspectRatio, tailSlope, downwash, slope, arm, tailVolume: volume, share,
+    wing: w, tail: t, wingSlope, tailAspectRatio, tailSlope, downwash, downwashFactors: downwashFactors(behind), slope, arm, tailVolume: volume, share,
     behindWing: w.meanAerodynamicChordBack + share * w.meanAerodynamicChord,
   });
 });

@@ -1,0 +1,79 @@
+import {topic} from '../topic.js';
+
+type End = 'nose' | 'tail';
+
+/** Where a weight goes, as a hand finds it on the plane. */
+interface Place {
+  readonly end: End;
+  /** From the end of the body, always positive. */
+  readonly distance: string;
+  /** Whether that is beyond the end, or exactly at it. */
+  readonly beyond: boolean;
+}
+
+const where = ({end, distance, beyond}: Place): string =>
+  end === 'nose' ? (beyond ? `${distance} ahead of the nose` : `${distance} behind the nose`)
+    : (beyond ? `${distance} behind the end of the body` : `${distance} ahead of the end of the body`);
+
+/** Coins and washers by their id: one, and several. */
+const pieceNames: Readonly<Record<string, readonly [one: string, several: string]>> = {
+  'eur-0.01': ['one-cent coin', 'one-cent coins'], 'eur-0.02': ['two-cent coin', 'two-cent coins'], 'eur-0.05': ['five-cent coin', 'five-cent coins'],
+  'eur-0.10': ['ten-cent coin', 'ten-cent coins'], 'eur-0.20': ['twenty-cent coin', 'twenty-cent coins'], 'eur-0.50': ['fifty-cent coin', 'fifty-cent coins'],
+  'eur-1': ['one-euro coin', 'one-euro coins'], 'eur-2': ['two-euro coin', 'two-euro coins'],
+  'usd-0.01': ['penny', 'pennies'], 'usd-0.05': ['nickel', 'nickels'], 'usd-0.10': ['dime', 'dimes'], 'usd-0.25': ['quarter', 'quarters'],
+  'usd-0.50': ['half dollar', 'half dollars'], 'usd-1': ['dollar coin', 'dollar coins'],
+  'gbp-0.01': ['penny', 'pennies'], 'gbp-0.02': ['two-pence coin', 'two-pence coins'], 'gbp-0.05': ['five-pence coin', 'five-pence coins'],
+  'gbp-0.10': ['ten-pence coin', 'ten-pence coins'], 'gbp-0.20': ['twenty-pence coin', 'twenty-pence coins'], 'gbp-0.50': ['fifty-pence coin', 'fifty-pence coins'],
+  'gbp-1': ['pound coin', 'pound coins'], 'gbp-2': ['two-pound coin', 'two-pound coins'],
+  ...Object.fromEntries([3, 4, 5, 6, 8, 10, 12].map((m) => [`washer-m${String(m)}`, [`M${String(m)} washer`, `M${String(m)} washers`]])),
+};
+
+interface Now {
+  readonly at: string;
+  /** Ahead of the wing's front edge rather than behind it. */
+  readonly ahead: boolean;
+}
+
+const balances = ({at, ahead}: Now): string => `It balances **${at}** ${ahead ? 'ahead of' : 'behind'} the wing’s front edge`;
+
+export const balanceWords = topic('balance', {
+  heading: 'Balance: where it hangs level, and what to add',
+  piece: (id: string, count: number) => pieceNames[id]?.[count === 1 ? 0 : 1] ?? id,
+  pieces: (count: string, name: string, mass: string) => `${count} ${name} (${mass})`,
+  clay: (mass: string, ball: string) => `${mass} of clay, a ball ${ball} across,`,
+  grams: (mass: string) => mass,
+  range: (from: string, to: string) => `${from} to ${to}`,
+  onTarget: (a: Now & {target: string}) => `${balances(a)}, inside the target of **${a.target}**: nothing to add.`,
+  put: (a: Now & Place & {what: string; then: string; target: string; middle: boolean}) =>
+    `${balances(a)}; put **${a.what}** ${where(a)} and it balances at **${a.then}**, ${a.middle ? 'in the middle of' : 'inside'} ${a.target}.`,
+  noWay: (a: Now & {target: string; heavy: End}) => `${balances(a)}, ${a.heavy}-heavy: it should balance at **${a.target}**.`,
+  off: {tail: (d: string) => `That is ${d} too far back: the tail is too heavy.`, nose: (d: string) => `That is ${d} too far forward: the nose is too heavy.`},
+  margin: (margin: string) => `Its static margin is ${margin} of the mean chord.`,
+  loading: (a: {mass: string; wing: string; cube: string; with: boolean}) =>
+    `${a.with ? 'With that it weighs' : 'It weighs'} ${a.mass}; wing loading ${a.wing}, wing cube loading ${a.cube} (wing as it flies).`,
+  moved: {nose: 'The place given for the weight lies behind the target, so it is put near the nose.', tail: 'Weight is needed behind the target, so it is put near the tail.'},
+  otherWays: 'Other ways',
+  least: (mass: string, edge: string) => `${mass} at the same place just reaches the edge of the target, ${edge}.`,
+  ball: (mass: string, across: string) => `Clay: ${mass} is a ball ${across} across.`,
+  perMass: (a: {step: string; shift: string; forward: boolean}) => `Each ${a.step} there moves the balance ${a.shift} ${a.forward ? 'forward' : 'back'} to begin with.`,
+  slide: (a: {by: string; back: boolean; to: string; then: string}) =>
+    `Or add nothing and slide the wing ${a.by} ${a.back ? 'back' : 'forward'}, to ${a.to} from the nose: it then balances at ${a.then}, the middle of the target as it is then.`,
+  noSlide: 'Sliding the wing alone does not do it: it would leave the body or meet the tail.',
+  takeOff: {
+    weight: (mass: string, at: string) => `Or take ${mass} off the weight fitted ${at} from the nose.`,
+    tailplane: (mass: string, of: string) => `Or lighten the tail by ${mass} of its ${of}: peel the skin off one face.`,
+  },
+  stack: (height: string) => `In one stack they stand ${height} high; share them out on both sides of the body.`,
+  fit: 'Fit this weight', slideNow: 'Slide the wing there', clear: 'Take all weights off',
+  atHand: 'Weights at hand', howMany: 'How many', asNeeded: 'as many as it takes',
+  anyClay: 'modelling clay', anyMass: 'anything that can be weighed',
+  groups: {weighs: 'What it weighs', size: 'How it is laid out', steady: 'How steady it shall be'},
+  caution: 'Tape or glue every weight on so that it cannot fly off; coins and small parts are nothing for small children. First throws go over grass, away from people; local rules and supervision come first.',
+  picture: (a: {now: string; target: string}) => `Side view of the plane, nose to the left. It balances ${a.now} behind the wing’s front edge; it should at ${a.target}.`,
+  pictureWeight: (a: Place & {what: string; then: string}) => `With ${a.what} ${where(a)} it balances at ${a.then}.`,
+  now: (at: string) => `now ${at}`,
+  then: (at: string) => `then ${at}`,
+  here: (target: string) => `balance here: ${target}`,
+  hereShort: 'balance here',
+  neutral: 'neutral point',
+});

@@ -1,0 +1,38 @@
+import {expect} from '@open-wc/testing';
+import {remedyOf} from '../../../src/calc/balance/remedy.js';
+import {defaultDesign, withValues} from '../../../src/calc/design/design.js';
+import {derivedValue} from '../../../src/calc/values.js';
+import {balanced} from './gliders.js';
+
+async function valueOf(name: string, design = defaultDesign): Promise<number> {
+  const outcome = (await derivedValue(name))?.of(design);
+  if (!outcome?.ok) throw new Error(`no ${name}`);
+  return outcome.value;
+}
+
+describe('values of a balanced plane for a sentence', () => {
+  it('are those of the plane', async () => {
+    const plane = balanced(defaultDesign);
+    expect(await valueOf('balance.point')).to.equal(plane.behindWing);
+    expect(await valueOf('balance.target')).to.equal(plane.target.middle - plane.wingAt);
+    expect(await valueOf('balance.neutralPoint')).to.equal(plane.neutral.behindWing);
+    expect(await valueOf('balance.margin')).to.equal(plane.margin);
+    expect(await valueOf('mass.total')).to.equal(plane.mass);
+    expect(await valueOf('mass.wingLoading')).to.equal(plane.wingLoading);
+    expect(await valueOf('mass.cubeLoading')).to.equal(plane.cubeLoading);
+    expect(await valueOf('tail.volume')).to.equal(plane.neutral.tailVolume);
+    expect(await valueOf('balance.targetFrom')).to.be.lessThan(await valueOf('balance.targetTo'));
+  });
+
+  it('ask for the nose weight that the remedy asks for, and for none where none is needed', async () => {
+    const remedy = remedyOf(balanced(defaultDesign), defaultDesign);
+    const needed = await valueOf('mass.noseNeeded');
+    expect(remedy.ok && remedy.value?.middle.mass).to.equal(needed);
+    expect(await valueOf('mass.noseNeeded', withValues(defaultDesign, {'ballast.masses': [{mass: needed, at: defaultDesign.ballast.at}]}))).to.equal(0);
+  });
+
+  it('have reasons where there are none', async () => {
+    const outcome = (await derivedValue('balance.point'))?.of(withValues(defaultDesign, {'arrangement.tailAt': 0.05}));
+    expect(outcome?.ok).to.equal(false);
+  });
+});
