@@ -31,3 +31,13 @@ export {wingFold} from './bench/wing-fold.js';
 export type {WingFold} from './bench/wing-fold.js';
 export {wingDihedral} from './bench/dihedral.js';
 export type {WingDihedral} from './bench/dihedral.js';
+
+export {partsOf} from './parts/parts.js';
+export type {LineLabel, Part, PartId, PartLine, Parts} from './parts/parts.js';
+export {planeNeutralPoint} from './aero/handbook/plane-neutral-point.js';
+export type {PlaneNeutralPoint} from './aero/handbook/plane-neutral-point.js';
+export {balancePlan} from './balance/balance-plan.js';
+export type {BalancePlan, WeightsAtHand} from './balance/balance-plan.js';
+export {pieceOf, pieces} from './balance/pieces.js';
+export {planeBalance} from './balance/plane-balance.js';
+export type {Balanced, PlaneBalance, Target} from './balance/plane-balance.js';

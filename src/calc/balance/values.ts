@@ -7,15 +7,24 @@ import {remedyOf} from './remedy.js';
 
 const mapped = <T, R>(outcome: Outcome<T>, pick: (value: T) => R): Outcome<R> => outcome.ok ? good(pick(outcome.value)) : outcome;
 
-/** A value of the balanced plane; "about" while any mass in it is estimated or its model is only good to a range. */
-const value = (kind: QuantityKind, pick: (plane: PlaneBalance) => number, about = true): DerivedValue =>
-  ({kind, about, of: (design) => mapped(planeBalance(design), pick)});
+/** A value of the balanced plane that is only good to the range of the handbook formulas. */
+const value = (kind: QuantityKind, pick: (plane: PlaneBalance) => number): DerivedValue =>
+  ({kind, about: true, of: (design) => mapped(planeBalance(design), pick)});
+
+/** A value that is as sure as the plane's masses. */
+const ofMasses = (kind: QuantityKind, pick: (plane: PlaneBalance) => number): DerivedValue => ({
+  ...value(kind, pick),
+  about: (design) => {
+    const plane = planeBalance(design);
+    return plane.ok && plane.value.sure === 'about';
+  },
+});
 
 const behindWing = (pick: (plane: PlaneBalance) => number): DerivedValue => value('length', (plane) => pick(plane) - plane.wingAt);
 
 /** Where the plane balances and should balance, in m behind the wing's leading edge at the root. */
 export const balanceValues: Readonly<Record<string, DerivedValue>> = {
-  point: value('length', (plane) => plane.behindWing),
+  point: ofMasses('length', (plane) => plane.behindWing),
   target: behindWing(({target}) => target.middle),
   targetFrom: behindWing(({target}) => target.from),
   targetTo: behindWing(({target}) => target.to),
@@ -25,15 +34,15 @@ export const balanceValues: Readonly<Record<string, DerivedValue>> = {
 
 /** What it weighs, and over how much wing. */
 export const massValues: Readonly<Record<string, DerivedValue>> = {
-  total: value('mass', ({mass}) => mass),
+  total: ofMasses('mass', ({mass}) => mass),
   /** At `ballast.at`, to balance in the middle of the target; nothing where none is needed. */
   noseNeeded: {kind: 'mass', about: true, of: noseNeeded},
-  wingLoading: value('areal-mass', ({wingLoading}) => wingLoading),
-  cubeLoading: value('cube-loading', ({cubeLoading}) => cubeLoading),
+  wingLoading: ofMasses('areal-mass', ({wingLoading}) => wingLoading),
+  cubeLoading: ofMasses('cube-loading', ({cubeLoading}) => cubeLoading),
 };
 
 export const tailValues: Readonly<Record<string, DerivedValue>> = {
-  volume: value('ratio', ({neutral}) => neutral.tailVolume, false),
+  volume: {...value('count', ({neutral}) => neutral.tailVolume), about: false, digits: 2},
 };
 
 function noseNeeded(design: GliderDesign): Outcome<number> {

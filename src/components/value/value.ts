@@ -113,12 +113,14 @@ export class GliderValue extends GliderElement {
       return value as string;
     }
     if (!derived || !result?.ok) return undefined;
-    const written = this.#written(result.value, derived.kind);
-    return derived.about ? this.say(commonWords).about(written) : written;
+    const written = this.#written(result.value, derived.kind, derived.digits);
+    const about = typeof derived.about === 'function' ? derived.about(this.state.design) : derived.about;
+    return about ? this.say(commonWords).about(written) : written;
   }
 
-  #written(value: number, kind: QuantityKind): string {
-    return this.write(value, kind, this.digits === undefined || Number.isNaN(this.digits) ? {} : {digits: this.digits});
+  #written(value: number, kind: QuantityKind, usual?: number): string {
+    const digits = this.digits === undefined || Number.isNaN(this.digits) ? usual : this.digits;
+    return this.write(value, kind, {digits});
   }
 
   #renderInput(path: DimensionPath, kind: QuantityKind): TemplateResult {

@@ -31,6 +31,18 @@ describe('values of a balanced plane for a sentence', () => {
     expect(await valueOf('mass.noseNeeded', withValues(defaultDesign, {'ballast.masses': [{mass: needed, at: defaultDesign.ballast.at}]}))).to.equal(0);
   });
 
+  it('are said to be about right until the plane has been measured', async () => {
+    const measured = withValues(defaultDesign, {'measured.mass': 0.08, 'measured.balance': 0.05});
+    const isAbout = async (name: string, design = defaultDesign) => {
+      const about = (await derivedValue(name))?.about;
+      return typeof about === 'function' ? about(design) : about;
+    };
+    expect(await Promise.all(['balance.point', 'mass.total', 'mass.cubeLoading'].map((name) => isAbout(name)))).to.deep.equal([true, true, true]);
+    expect(await Promise.all(['balance.point', 'mass.total', 'mass.cubeLoading'].map((name) => isAbout(name, measured)))).to.deep.equal([false, false, false]);
+    expect(await isAbout('balance.target', measured)).to.equal(true);
+    expect(await isAbout('tail.volume')).to.equal(false);
+  });
+
   it('have reasons where there are none', async () => {
     const outcome = (await derivedValue('balance.point'))?.of(withValues(defaultDesign, {'arrangement.tailAt': 0.05}));
     expect(outcome?.ok).to.equal(false);
