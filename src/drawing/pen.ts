@@ -8,6 +8,7 @@ export interface XY { readonly x: number; readonly y: number }
 /** Line weights and what they mean; a reader tells them apart by style, not by colour alone. */
 export type Stroke =
   | 'cut'      // outline of a part
+  | 'fine'     // the same, where two outlines lie so near that they would run together
   | 'thin'     // construction, bench, extension lines
   | 'dash'     // hidden behind something
   | 'mark'     // pencil mark: short dash
@@ -55,7 +56,7 @@ export class Pen {
 
   constructor(svg: SVGSVGElement, ink: Ink, id = 'g') {
     this.ink = ink;
-    this.#root = SVG(svg) as unknown as SvgElement;
+    this.#root = SVG(svg);
     this.#id = id;
   }
 
@@ -101,6 +102,7 @@ export class Pen {
     const none = 'none';
     switch (stroke) {
       case 'cut': return {'stroke': ink.line, 'stroke-width': sure(1.6 * u), 'stroke-dasharray': none, 'stroke-linejoin': 'round'};
+      case 'fine': return {'stroke': ink.line, 'stroke-width': sure(1 * u), 'stroke-dasharray': none, 'stroke-linejoin': 'round'};
       case 'thin': return {'stroke': ink.soft, 'stroke-width': sure(0.8 * u), 'stroke-dasharray': none, 'stroke-linejoin': 'round'};
       case 'dash': return {'stroke': ink.soft, 'stroke-width': sure(1 * u), 'stroke-dasharray': `${String(sure(7 * u))} ${String(sure(3.5 * u))}`, 'stroke-linejoin': 'round'};
       case 'mark': return {'stroke': ink.soft, 'stroke-width': sure(1 * u), 'stroke-dasharray': `${String(sure(3 * u))} ${String(sure(2.5 * u))}`, 'stroke-linejoin': 'round'};

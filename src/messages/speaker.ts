@@ -1,3 +1,4 @@
+import type * as American from './american.js';
 import type {Topic} from './topic.js';
 
 /** Other languages than English, each loaded when a page first asks for it. */
@@ -9,7 +10,7 @@ const packs: Readonly<Record<string, () => Promise<{default: Readonly<Record<str
 const loaded = new Map<string, Readonly<Record<string, unknown>>>();
 
 /** How American English spells the same words, once it has been asked for. */
-let american: typeof import('./american.js').american | undefined;
+let american: typeof American.american | undefined;
 
 const isAmerican = (lang: string): boolean => /^en-us\b/i.test(lang);
 

@@ -55,6 +55,9 @@ const mass = <D extends number | undefined>(value: D, least: number, most: numbe
 const ratio = <D extends number | undefined>(value: D, sensible: readonly [number, number], hard: readonly [number, number]) =>
   ({kind: 'ratio', default: value, sensible, hard}) as const;
 
+const incidence = (sensible: readonly [number, number]) =>
+  ({kind: 'angle', default: 0, sensible: [sensible[0] * deg, sensible[1] * deg], hard: [-20 * deg, 20 * deg]}) as const;
+
 const count = (value: number, most: number, hardMost = most) =>
   ({kind: 'count', default: value, sensible: [1, most], hard: [0, hardMost]}) as const;
 
@@ -74,6 +77,8 @@ export const dimensions = {
   /** A sheet on the kitchen scale: replaces the estimate from `board.arealMass`. */
   'board.sheetMass': mass(undefined, 40, 400, 1),
   'board.arealMass': {kind: 'areal-mass', default: 0.45, sensible: [0.25, 0.7], hard: [0.01, 10]},
+  /** What is left of the thickness at an edge pressed thin. */
+  'board.pressedEdge': length(1.5, 0.5, 4),
   /** The share of the two skins in the mass of the board: what peeling one face off saves is half of it. */
   'board.skinShare': ratio(0.53, [0.3, 0.65], [0, 0.95]),
   'board.margin': length(0, 0, 20, 0, 1000),
@@ -126,6 +131,10 @@ export const dimensions = {
   'wing.vPropped': {choices: ['one', 'both'], default: 'one'},
   /** Skins peeled off the wing, by the face it has in flight. */
   'wing.peeled': {choices: ['none', 'above', 'below', 'both'], default: 'none'},
+  /** Edges pressed thin, by the face they are pressed from in flight: from one face only, the mean line goes along. */
+  'wing.pressed': {choices: ['none', 'both', 'above', 'below'], default: 'none'},
+  'wing.pressedFront': length(8, 2, 20, 0),
+  'wing.pressedRear': length(12, 2, 30, 0),
   'wing.weighed': mass(undefined, 5, 120, 0.1),
 
   'body.length': length(620, 250, 1000),
@@ -140,6 +149,8 @@ export const dimensions = {
   'tail.chord': length(78, 40, 140),
   'tail.tipChord': length(undefined, 30, 140),
   'tail.sweep': length(0, -20, 80, -2000, 2000),
+  /** Edges of tailplane and fins, pressed alike from both faces. */
+  'tail.pressed': {choices: ['none', 'both'], default: 'none'},
   /** Tailplane and fins together. */
   'tail.weighed': mass(undefined, 1, 40, 0.1),
   'tail.fins.count': count(2, 2, 2),
@@ -149,6 +160,9 @@ export const dimensions = {
 
   'arrangement.wingAt': length(150, 40, 300, 0, 5000),
   'arrangement.tailAt': length(540, 200, 900, 0, 10_000),
+  /** Angles to the body's upper edge, front edge up: a slip under the rear edge makes the tail's less than nothing. */
+  'arrangement.wingIncidence': incidence([-2, 5]),
+  'arrangement.tailIncidence': incidence([-10, 2]),
 
   'glue.bead': length(3, 2, 5, 0, 20),
   'glue.bands': mass(2, 0, 6),

@@ -27,7 +27,7 @@ export function checkValue(path: DimensionPath, value: DimensionValue): Problem 
   }
   if (isChoiceRow(row)) {
     return typeof value === 'string' && row.choices.includes(value) ? undefined
-      : {code: 'choice-unknown', path, args: {text: String(value), choices: row.choices.join(', ')}};
+      : {code: 'choice-unknown', path, args: {text: typeof value === 'object' ? '' : String(value), choices: row.choices.join(', ')}};
   }
   if (isListRow(row)) {
     if (typeof value !== 'object') return {code: 'list-not-a-list', path};

@@ -37,11 +37,11 @@ export type Change =
 /** What crosses between a design and an element: plain functions and frozen data, no class. */
 export interface DesignHandle {
   readonly version: 1;
-  current(): DesignState;
+  readonly current: () => DesignState;
   /** Asks for changes; all that may stand make one revision together. Gives the problems of those that may not. */
-  request(changes: readonly Change[]): readonly Problem[];
+  readonly request: (changes: readonly Change[]) => readonly Problem[];
   /** Hears of each new revision; gives the way to stop hearing. */
-  subscribe(listener: (state: DesignState) => void): () => void;
+  readonly subscribe: (listener: (state: DesignState) => void) => () => void;
 }
 
 /** The side of a store that its owner keeps. */
@@ -70,25 +70,24 @@ export function createDesignStore(design: GliderDesign = defaultDesign): DesignS
     current: () => state,
     request(changes) {
       const values: Partial<Record<DimensionPath, DimensionValue>> = {};
-      const texts = {...state.texts};
-      const refused = {...state.refused};
+      const texts = new Map(Object.entries(state.texts) as [DimensionPath, string][]);
+      const refused = new Map(Object.entries(state.refused) as [DimensionPath, RefusedEntry][]);
       const problems: Problem[] = [];
       let entriesMoved = false;
       for (const change of changes) {
         const entry = refusalOf(change);
         if (entry) {
           problems.push(entry.problem);
-          refused[change.path] = entry;
+          refused.set(change.path, entry);
           entriesMoved = true;
         } else if ('value' in change) {
           values[change.path] = change.value;
-          if (change.text === undefined) delete texts[change.path]; else texts[change.path] = change.text;
-          entriesMoved ||= change.path in refused;
-          delete refused[change.path];
+          if (change.text === undefined) texts.delete(change.path); else texts.set(change.path, change.text);
+          entriesMoved = refused.delete(change.path) || entriesMoved;
         }
       }
       const next = withValues(state.design, values);
-      if (next !== state.design || entriesMoved) become({design: next, texts, refused});
+      if (next !== state.design || entriesMoved) become({design: next, texts: Object.fromEntries(texts), refused: Object.fromEntries(refused)});
       return problems;
     },
     subscribe(listener) {

@@ -67,8 +67,9 @@ export abstract class Calculator<R> extends GliderElement {
   protected hides(part: string): boolean { return (this.hide ?? '').split(/\s+/).includes(part); }
 
   locked(path: DimensionPath): boolean {
-    if (this.lock === undefined || this.lock === null) return false;
-    const names = this.lock.split(/\s+/).filter(Boolean);
+    const lock = this.lock as string | null | undefined;   // Lit gives null for an attribute taken away
+    if (lock === undefined || lock === null) return false;
+    const names = lock.split(/\s+/).filter(Boolean);
     return names.length === 0 || names.includes(path);
   }
 

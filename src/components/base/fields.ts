@@ -6,9 +6,10 @@ import {valueAt} from '../../calc/design/design.js';
 import {isChoiceRow, isListRow, isNumberRow, rowOf} from '../../calc/design/dimensions.js';
 import type {DimensionPath} from '../../calc/design/dimensions.js';
 import {checkValue} from '../../calc/design/read-dimension.js';
+import type {RefusedEntry} from '../../calc/design/store.js';
+import type {Problem} from '../../calc/problem.js';
 import type {QuantityKind} from '../../calc/units/kinds.js';
 import {writeListForReading} from '../../calc/units/list.js';
-import type {Problem} from '../../calc/problem.js';
 import {readQuantity} from '../../calc/units/read.js';
 import {unitFor, usualUnit} from '../../calc/units/kinds.js';
 import {commonWords} from '../../messages/en/common.js';
@@ -77,9 +78,11 @@ export class Fields {
     if (!field) throw new TypeError(`${path} has no ${options.name}`);
     const items = valueAt(this.#host.state.design, path) as readonly Item[];
     const value = items[options.index]?.[options.name];
+    const names = isListRow(row) ? row.list.map(({name}) => name) : [];
     const replaced = (next: number): readonly Item[] => items.map((item, i) => (i === options.index ? {...item, [options.name]: next} : item));
     return this.#input(path, `${path}.${String(options.index)}.${options.name}`, options, {
       kind: field.kind, shown: value === undefined ? '' : this.#bare(value, field.kind), value,
+      concerns: ({args = {}}) => args[options.name] === value || !names.some((name) => name in args),
       take: (text) => {
         const read = readQuantity(text, field.kind, this.#reading(field.kind));
         this.#host.ask([read.ok ? {path, value: replaced(read.value)} : {path, refused: {text, problem: {...read.problem, path}}}]);
@@ -115,12 +118,14 @@ export class Fields {
 
   #input(path: DimensionPath, key: string, {label, disabled = false}: FieldOptions, field: {
     readonly kind?: QuantityKind; readonly shown: string; readonly value?: number | undefined;
-    take(text: string): void; set?(value: number): void;
+    /** Whether a clash that names this dimension is about this number of it. */
+    concerns?(problem: Problem): boolean;
+    readonly take: (text: string) => void; readonly set?: (value: number) => void;
   }): TemplateResult {
     const host = this.#host;
     const words = host.say(dimensionWords)[path];
     const id = `field-${key}`;
-    const refused = host.state.refused[path];
+    const refused = this.#refusedAt(path, key);
     const draft = this.#drafts.get(key) ?? (key === path ? refused?.text : undefined);
     const unit = field.kind && usualUnit(field.kind, host.system);
     const wide = field.kind === undefined;
@@ -139,11 +144,11 @@ export class Fields {
           if (key === path || !host.state.refused[path]) this.#drafts.delete(key);
           host.requestUpdate();
           this.#committed();
-        }}>${unit ? html`<span class="unit">${unit}</span>` : nothing}</span>${this.#problems(path, id)}</div>`;
+        }}>${unit ? html`<span class="unit">${unit}</span>` : nothing}</span>${this.#problems(path, id, key, field.concerns)}</div>`;
   }
 
   /** Arrow keys step by what a ruler or a scale can show; with Shift ten times as far. */
-  #step(event: KeyboardEvent, key: string, {kind, value, set}: {readonly kind?: QuantityKind; readonly value?: number | undefined; set?(value: number): void}): void {
+  #step(event: KeyboardEvent, key: string, {kind, value, set}: {readonly kind?: QuantityKind; readonly value?: number | undefined; readonly set?: (value: number) => void}): void {
     const direction = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
     if (!direction || !kind || !set || value === undefined) return;
     event.preventDefault();
@@ -181,10 +186,18 @@ export class Fields {
 
   #bare(value: number, kind: QuantityKind): string { return this.#host.write(value, kind, {bare: true}); }
 
+  /** The entry refused at a path, where it was typed: a list is typed in one field, or number by number. */
+  #refusedAt(path: DimensionPath, key: string): RefusedEntry | undefined {
+    const elsewhere = [...this.#drafts.keys()].some((typed) => typed !== key && (typed === path || typed.startsWith(`${path}.`)));
+    return elsewhere && !this.#drafts.has(key) ? undefined : this.#host.state.refused[path];
+  }
+
   /** What is wrong with a path: the refused entry, else clashes with other values and what the calculator found. */
-  #problems(path: DimensionPath, id: string): TemplateResult {
+  #problems(path: DimensionPath, id: string, key: string = path, concerns: (problem: Problem) => boolean = () => true): TemplateResult {
     const {refused, problems} = this.#host.state;
-    const standing = refused[path] ? [refused[path].problem] : [...new Map([...problems, ...this.found].filter((p) => p.path === path).map((p) => [p.code, p])).values()];
+    const entry = this.#refusedAt(path, key);
+    const standing = entry ? [entry.problem] : refused[path] ? []
+      : [...new Map([...problems, ...this.found].filter((p) => p.path === path && concerns(p)).map((p) => [p.code, p])).values()];
     if (standing.length > 0) this.#troubled = true;
     return html`<span id=${`${id}-problem`}>${standing.map((p) => html`<span class="problem" part="problem">${explain(this.#host, p)}</span>`)}</span>`;
   }

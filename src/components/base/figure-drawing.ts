@@ -71,15 +71,15 @@ export class FigureDrawing<T> {
   #take(event: PointerEvent, key: string): void {
     const node = event.currentTarget as HTMLElement;
     const sheet = node.closest('.sheet');
-    if (!sheet || event.button !== 0) return;
+    const handle = this.#handles().find((h) => h.key === key);
+    const view = this.#view;
+    if (!sheet || !handle || !view || event.button !== 0) return;
+    // a figure may be laid out anew with every move: the pointer is read on the scale it took hold at
+    const corner = sheet.getBoundingClientRect();
     event.preventDefault();
     node.setPointerCapture(event.pointerId);
     this.#holding = key;
     const move = (e: PointerEvent): void => {
-      const handle = this.#handles().find((h) => h.key === key);
-      const view = this.#view;
-      if (!handle || !view) return;
-      const corner = sheet.getBoundingClientRect();
       if (this.#fields) this.#fields.lit = handle.path;
       this.#host.ask(handle.drag({
         x: view.box.x + (e.clientX - corner.left) * view.mmPerPx, y: view.box.y + (e.clientY - corner.top) * view.mmPerPx,

@@ -32,7 +32,7 @@ interface Offer { readonly element: Element; readonly handle: DesignHandle | und
 
 /** The parent as composed: through slots and out of shadow roots. */
 const composedParent = (node: Node): Node | null =>
-  (node as Element).assignedSlot ?? node.parentNode ?? (node as ShadowRoot).host ?? null;
+  (node as Partial<Element>).assignedSlot ?? node.parentNode ?? (node as Partial<ShadowRoot>).host ?? null;
 
 function enclosing(start: Element, offers: readonly Offer[]): Offer | undefined {
   for (let node = composedParent(start); node; node = composedParent(node)) {
@@ -93,7 +93,7 @@ export class DesignLink implements ReactiveController {
     const source = this.#host.design;
     let handle: DesignHandle | undefined;
     if (typeof source === 'object') {
-      handle = source.version === 1 ? source : undefined;
+      handle = (source.version as number) === 1 ? source : undefined;
       this.status = handle ? 'linked' : 'missing';
     } else {
       const offers: Offer[] = [];

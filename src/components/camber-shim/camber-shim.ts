@@ -8,6 +8,7 @@ import type {Outcome} from '../../calc/problem.js';
 import {writeAtLeast} from '../../calc/units/write.js';
 import type {CamberPicture} from '../../drawing/figures/camber.js';
 import {camberWords} from '../../messages/en/camber.js';
+import type * as Picturing from './picture.js';
 import {Calculator} from '../base/calculator.js';
 import type {Answer} from '../base/calculator.js';
 import {shortProperties} from '../base/element.js';
@@ -67,7 +68,7 @@ export class GliderCamberShim extends Calculator<WingFold> {
     'wing.stackInset', 'wing.stackFromCrease', 'wing.stackWidth', 'wing.foldFace', 'wing.groove', 'wing.tipChord',
   ];
 
-  #picturing: typeof import('./picture.js') | undefined;
+  #picturing: typeof Picturing | undefined;
   readonly #figure = new Figure<CamberPicture>(this, {
     load: async () => {
       this.#picturing = await import('./picture.js');

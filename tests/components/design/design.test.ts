@@ -30,7 +30,7 @@ describe('<glider-design>', () => {
   });
 
   it('reads the file at its address; until then, elements keep their author’s text', async () => {
-    const {fetch} = window;
+    const fetch = window.fetch.bind(window);
     let arrive: (file: Response) => void = () => undefined;
     window.fetch = () => new Promise((resolve) => { arrive = resolve; });
     try {
@@ -86,7 +86,7 @@ describe('<glider-design>', () => {
   it('tells the page of a change that a reader asked for', async () => {
     const element = await fixture<GliderDesignElement>(html`<glider-design></glider-design>`);
     setTimeout(() => { element.request([{path: 'wing.span', value: 0.44}]); });
-    const {detail} = await oneEvent(element, 'glider-change') as CustomEvent<GliderDesignElement['state']>;
+    const {detail} = await oneEvent<CustomEvent<GliderDesignElement['state']>>(element, 'glider-change');
     expect(detail.design.wing.span).to.equal(0.44);
   });
 });
