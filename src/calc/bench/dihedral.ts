@@ -45,6 +45,8 @@ export interface BlockPlace {
   readonly kind: ContactKind;
   /** Along the bench from the joint to the block's inner upper edge. */
   readonly fromJoint: number;
+  /** Where they touch, over the bench: the block's height unless it is missed. */
+  readonly height: number;
   /** Along the panel from the contact to its outer end. */
   readonly inset: number;
 }
@@ -154,7 +156,7 @@ function foldJoint(wing: Wing, thickness: number, index: number): Outcome<JointF
   return good({
     at, angle, fold, lean, propped, panel: panel.length, block: prop.value.height,
     place: {
-      kind: contactKind, inset: panel.length - alongPanel,
+      kind: contactKind, height: contact.y, inset: panel.length - alongPanel,
       // a block that the panel has missed stands where it stands
       fromJoint: prop.value.where === 'bench' ? prop.value.fromCrease ?? contact.x : contact.x,
     },

@@ -119,7 +119,7 @@ export class Fields {
   #input(path: DimensionPath, key: string, {label, disabled = false}: FieldOptions, field: {
     readonly kind?: QuantityKind; readonly shown: string; readonly value?: number | undefined;
     /** Whether a clash that names this dimension is about this number of it. */
-    concerns?(problem: Problem): boolean;
+    readonly concerns?: (problem: Problem) => boolean;
     readonly take: (text: string) => void; readonly set?: (value: number) => void;
   }): TemplateResult {
     const host = this.#host;
