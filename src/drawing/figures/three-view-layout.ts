@@ -1,0 +1,82 @@
+import type {XY} from '../pen.js';
+import type {Box, View} from '../view.js';
+import type {ThreeViewPicture} from './three-view.js';
+
+export type ViewName = 'side' | 'plan' | 'front';
+
+export interface ThreeViewLayout {
+  readonly view: View;
+  /** Where the zero point of each shown view lies on the page, millimetres. */
+  readonly origins: Readonly<Partial<Record<ViewName, XY>>>;
+  /** Where the title block and the enlarged section may stand: only where all three views leave a corner free. */
+  readonly corner?: Box;
+}
+
+interface Room {
+  readonly left: number;
+  readonly right: number;
+  readonly above: number;
+  readonly below: number;
+}
+
+/** Room in pixels for the dimension lines around each view, the same at any scale. */
+const rooms: Readonly<Record<ViewName, Room>> = {
+  side: {left: 42, right: 48, above: 30, below: 84},
+  plan: {left: 42, right: 48, above: 54, below: 0},
+  front: {left: 14, right: 48, above: 30, below: 48},
+};
+
+/** From here on the front view stands beside the side view, on one level with it. */
+const WIDE = 760;
+const HIGHEST = 640;
+
+/** Room under the view from above: for the dimensions of its lower tip, then for what its lines mean. */
+export const belowPlan = ({figures, words}: Pick<ThreeViewPicture, 'figures' | 'words'>): number =>
+  22 + 23 * Number(figures.tipChord !== undefined) + 23 * Number(figures.sweep !== undefined) + 16 * words.faces.length;
+
+/** Lays out the views that are shown: side above plan, the front view beside the side view or below. */
+export function layOutThreeView(picture: ThreeViewPicture, widthPx: number): ThreeViewLayout {
+  const {show} = picture;
+  const {length, halfSpan, halfFlown, above, below} = picture.shapes.extent;
+  const shows = (name: ViewName): boolean => show.includes(name);
+  const beside = widthPx >= WIDE && shows('front') && show.length > 1;
+  const lying = shows('side') || shows('plan');
+  const {side, plan, front} = rooms;
+
+  const across = beside
+    ? (length + 2 * halfFlown) / (widthPx - side.left - side.right - front.left - front.right)
+    : Math.max(...(lying ? [length / (widthPx - side.left - side.right)] : []), ...(shows('front') ? [2 * halfFlown / (widthPx - 2 * front.right)] : []));
+  const u = Math.max(across, shows('plan') ? 2 * halfSpan / HIGHEST : 0, 1e-6);
+  const width = widthPx * u;
+
+  const columnA = (beside ? length + (side.left + side.right) * u : width);
+  const spare = beside ? width - (columnA + 2 * halfFlown + (front.left + front.right) * u) : 0;
+  const nose = beside ? spare / 2 + side.left * u : Math.max((width - length) / 2, side.left * u);
+  const middle = beside ? spare / 2 + columnA + front.left * u + halfFlown : width / 2;
+
+  const origins: Partial<Record<ViewName, XY>> = {};
+  let y = 0;
+  if (shows('side')) {
+    origins.side = {x: nose, y: y + side.above * u + above};
+    y = origins.side.y + below + side.below * u;
+  }
+  const rowEnd = y;
+  if (shows('plan')) {
+    origins.plan = {x: nose, y: y + plan.above * u + halfSpan};
+    y = origins.plan.y + halfSpan + belowPlan(picture) * u;
+  }
+  if (shows('front')) {
+    const top = beside ? 0 : y;
+    origins.front = {x: middle, y: top + front.above * u + above};
+    const end = origins.front.y + below + front.below * u;
+    y = Math.max(y, end);
+    if (beside && shows('plan')) {
+      const from = Math.max(end, rowEnd) + 8 * u;
+      return {
+        origins, view: {mmPerPx: u, box: {x: 0, y: 0, width, height: y}},
+        corner: {x: middle - halfFlown, y: from, width: 2 * halfFlown + front.right * u - 6 * u, height: y - from - 10 * u},
+      };
+    }
+  }
+  return {origins, view: {mmPerPx: u, box: {x: 0, y: 0, width, height: y}}};
+}
