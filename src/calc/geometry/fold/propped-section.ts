@@ -62,7 +62,7 @@ export interface SectionOnBench {
  */
 export function foldSectionOverStack(section: Section, prop: Prop): Outcome<SectionOnBench> {
   const {height, where, fromCrease = 0} = prop;
-  const problems = sectionProblems(section, prop, {height});
+  const problems = sectionProblems(section, prop, height);
   if (problems.length) return refused(...problems);
   const bench = benchOf(section);
   if (where === 'bench') {
@@ -112,14 +112,15 @@ export interface Overhang {
  * Refused: `prop-past-crease` {fromCrease}, `crease-missing`, `shares-unusable`, and lengths that cannot be.
  */
 export function sectionProppedBy(section: Section, {height, nearFace, width}: StandingStack): Outcome<SectionOnBench & Overhang> {
-  const problems = sectionProblems(section, {where: 'bench', fromCrease: nearFace}, {height}, {width});
+  const problems = [...sectionProblems(section, {where: 'bench', fromCrease: nearFace}, height), ...lengthProblems({width})];
   if (problems.length) return refused(...problems);
   const rests = letDown(benchOf(section), height, nearFace);
   return rests.ok ? good({...rests.value, overhang: rests.value.edgeFromCrease - nearFace - width}) : rests;
 }
 
 /** A section turned so that its flat panel comes first. */
-interface Bench extends Omit<Section, 'grooves'> {
+interface Bench extends Omit<Section, 'grooves' | 'shares'> {
+  readonly shares: readonly number[] | undefined;
   readonly grooves: readonly (number | undefined)[];
   readonly stops: readonly (number | undefined)[];
   /** Height of the pivots over the lower faces: the outer face of the skin left whole. */
@@ -137,7 +138,7 @@ function benchOf(section: Section): Bench {
   const grooves = outwards(section.panels.slice(1).map((_, i) => section.grooves?.[i]));
   const stops = grooves.map((groove) => (face === 'closing' && groove ? grooveStop(thickness, groove) : undefined));
   return {
-    panels, propped, thickness, face, grooves, stops, ...(shares && {shares}), d: face === 'opening' ? thickness : 0,
+    ...section, panels, grooves, stops, shares, d: face === 'opening' ? thickness : 0,
     most: sum(shareFold(rightAngle, stops.length, shares, stops)), reach: sum(panels.slice(1)),
   };
 }
@@ -189,18 +190,16 @@ function atRest(bench: Bench, slope: number, {x, y, panel, along, root}: LowerPl
   };
 }
 
-/** What is wrong with a section, with lengths, and with the place of a stack, whatever its height. */
+/** What is wrong with a section, and with a stack and its place. */
 function sectionProblems(
-  {panels, propped, thickness, grooves = [], shares}: Section, {where, inset = 0, fromCrease = NaN, width = NaN}: PropPlacing,
-  orZero: {readonly height?: number} = {}, more: Readonly<Record<string, number>> = {},
+  {panels, propped, thickness, grooves = [], shares}: Section, {where, inset = 0, fromCrease = NaN, width = NaN}: PropPlacing, height = 0,
 ): Problem[] {
-  const creases = panels.length - 1;
-  const reach = sum(propped === 'front' ? panels.slice(0, -1) : panels.slice(1));
   const problems = [
-    ...lengthProblems({...numbered('panel', panels), thickness, ...numbered('groove', grooves.filter((groove) => groove !== undefined)), ...more}),
-    ...lengthProblems({...orZero}, 0), ...creaseProblems(creases, shares),
+    ...lengthProblems({...numbered('panel', panels), ...numbered('groove', grooves.filter((groove) => groove !== undefined)), thickness}),
+    ...lengthProblems({height}, 0), ...creaseProblems(panels.length - 1, shares),
   ];
   if (problems.length) return problems;
+  const reach = sum(propped === 'front' ? panels.slice(0, -1) : panels.slice(1));
   switch (where) {
     case 'edge': return [];
     case 'inset': return inset >= reach ? [problem('prop-inset-too-far', {inset, most: reach})] : lengthProblems({inset}, 0);

@@ -5,6 +5,8 @@ import {grooveToClose} from './groove.js';
 export interface Standing extends Point {
   readonly heading: number;
   readonly length: number;
+  /** How much lower face lies between the first crease and this panel. */
+  readonly before: number;
 }
 
 /** A place on the lower faces of the propped panels. */
@@ -24,18 +26,18 @@ export interface LowerPlace extends Point {
  * @param d height of the pivots over the lower faces
  */
 export function poseOf(panels: readonly number[], d: number, folds: readonly number[], tilt: number): Standing[] {
-  let heading = tilt;
-  let pivot = {x: -(panels[0] ?? 0), y: d};
+  let heading = tilt, before = -(panels[0] ?? 0), pivot = {x: before, y: d};
   return panels.map((length, i) => {
-    const panel = {...pointOn({...pivot, heading, length}, 0, -d), heading, length};
+    const {x, y} = pointOn({x: pivot.x, y: pivot.y, heading}, 0, -d), panel = {x, y, heading, length, before};
     pivot = pointOn(panel, length, d);
     heading += folds[i] ?? 0;
+    before += length;
     return panel;
   });
 }
 
 /** The point of a panel that lies `along` its lower face and `up` from it. */
-export const pointOn = ({x, y, heading}: Standing, along: number, up = 0): Point => ({
+export const pointOn = ({x, y, heading}: Pick<Standing, 'x' | 'y' | 'heading'>, along: number, up = 0): Point => ({
   x: x + along * Math.cos(heading) - up * Math.sin(heading),
   y: y + along * Math.sin(heading) + up * Math.cos(heading),
 });
@@ -44,32 +46,23 @@ export const pointOn = ({x, y, heading}: Standing, along: number, up = 0): Point
 export const freeEdge = (pose: readonly Standing[]): LowerPlace => placeAlong(pose, Infinity);
 
 /** The place that lies `along` the lower faces from the first crease, on whichever panel, or at the free edge. */
-export function placeAlong(pose: readonly Standing[], along: number): LowerPlace {
-  return placeOn(pose, (_, before) => along - before);
-}
+export const placeAlong = (pose: readonly Standing[], along: number): LowerPlace => placeOn(pose, ({before}) => along - before);
 
 /**
  * The lowest place of the propped panels at or beyond `x`: where a stack whose near face stands there touches them. Each
  * panel is steeper than the one before, so it is the first place met, which in front of a panel is its root; when the
  * panels end before, it is the free edge. `least` lets the first panel's line be followed back beyond its root.
  */
-export function placeOver(pose: readonly Standing[], x: number, least = 0): LowerPlace {
-  return placeOn(pose, (panel) => (x - panel.x) / Math.cos(panel.heading), least);
-}
+export const placeOver = (pose: readonly Standing[], x: number, least = 0): LowerPlace =>
+  placeOn(pose, (panel) => (x - panel.x) / Math.cos(panel.heading), least);
 
-/** The first place at which the way still to go along a panel is no longer than the panel. */
-function placeOn(pose: readonly Standing[], wayOn: (panel: Standing, before: number) => number, least = 0): LowerPlace {
-  let before = 0;
-  for (const [i, panel] of pose.entries()) {
-    if (i === 0) continue;
-    const way = wayOn(panel, before);
-    if (way <= panel.length || i === pose.length - 1) {
-      const along = Math.min(panel.length, Math.max(i > 1 ? 0 : least, way));
-      return {...pointOn(panel, along), panel: i, along: before + along, root: along === 0};
-    }
-    before += panel.length;
-  }
-  return {x: 0, y: 0, panel: 0, along: 0, root: false};
+/** The first place at which the way still to go along a propped panel ends on it. */
+function placeOn(pose: readonly Standing[], wayOn: (panel: Standing) => number, least = 0): LowerPlace {
+  const found = pose.findIndex((panel, i) => i > 0 && wayOn(panel) <= panel.length);
+  const i = found > 0 ? found : pose.length - 1, panel = pose[i] ?? {x: 0, y: 0, heading: 0, length: 0, before: 0};
+  const along = Math.min(panel.length, Math.max(i > 1 ? 0 : least, wayOn(panel)));
+  const {x, y} = pointOn(panel, along);
+  return {x, y, panel: i, along: panel.before + along, root: along === 0};
 }
 
 /** The outer face of the skin left whole, from the flat edge to the propped one: a corner for each crease. */

@@ -132,6 +132,20 @@ describe('the stack that a whole fold needs', () => {
     }), {numRuns: 300});
   });
 
+  it('holds the corner of a cut where the stack’s edge stands in the cut', () => {
+    const opening: Section = {...two, face: 'opening'}, total = 40 * deg;
+    const [inner = [], outer = []] = turnedPanels(two.panels, [total / 2, total / 2], two.thickness, 'opening');
+    const before = inner[1] ?? {x: NaN, y: NaN}, corner = outer[0] ?? {x: NaN, y: NaN}, edge = outer[1] ?? {x: NaN, y: NaN};
+    expect(before.x).to.be.below(corner.x - 1 * mm);
+    const inCut = (before.x + corner.x) / 2;
+    for (const place of [{where: 'bench', fromCrease: inCut}, {where: 'plumb', width: edge.x - inCut}] as const) {
+      expect(valueOf(stackForFold(opening, total, place)).height).to.be.closeTo(corner.y, 1e-15);
+    }
+    const rests = valueOf(foldSectionOverStack(opening, {where: 'bench', fromCrease: inCut, height: corner.y}));
+    expect(rests).to.include({contactKind: 'panel-root-on-stack-top', panel: 2});
+    expect(rests.total).to.be.closeTo(total, 1e-12);
+  });
+
   it('is refused when the grooves do not let the board fold so far, and off the board', () => {
     expect(codesOf(stackForFold({...two, grooves: [0.3 * mm, 0.3 * mm]}, 20 * deg, {where: 'edge'}))).to.deep.equal(['fold-past-groove']);
     expect(codesOf(stackForFold(two, 20 * deg, {where: 'bench', fromCrease: 80 * mm}))).to.deep.equal(['prop-beyond-edge']);
