@@ -149,7 +149,7 @@ function overCrest(wing: Wing, {thickness}: Board, height: number): Outcome<Benc
   return good({
     folds: [angle], contacts, contactKind: 'two-edges-under-crest', stoppedByGroove,
     boards: [roofBoard(frontEdge, crest, thickness), roofBoard(crest, rearEdge, thickness)],
-    stack: [-wing.stackWidth / 2, wing.stackWidth / 2], pivot: crest, edge: rearEdge,
+    stack: [contacts[0].x, contacts[1].x], pivot: crest, edge: rearEdge,
   });
 }
 

@@ -158,7 +158,7 @@ export const dimensions = {
   'tail.fins.chord': length(70, 30, 140),
   'tail.fins.tipChord': length(undefined, 20, 140),
 
-  'arrangement.wingAt': length(150, 40, 300, 0, 5000),
+  'arrangement.wingAt': length(200, 40, 300, 0, 5000),
   'arrangement.tailAt': length(540, 200, 900, 0, 10_000),
   /** Angles to the body's upper edge, front edge up: a slip under the rear edge makes the tail's less than nothing. */
   'arrangement.wingIncidence': incidence([-2, 5]),

@@ -103,7 +103,7 @@ export abstract class Calculator<R> extends GliderElement {
     const loose = result.ok ? [] : result.problems.filter((p) => !this.besideAField(p));
     return html`${said ? html`<p class="answer ${result.ok ? '' : 'stale'}" part="answer">${emphasised(said.sentence)}${
       said.aside ? html`<span class="aside" part="aside">${emphasised(said.aside)}</span>` : nothing}</p>` : nothing}
-      ${result.ok || !said ? nothing : html`<p class="problem" part="problem">${this.say(commonWords).stale}</p>`}
+      ${result.ok ? nothing : html`<p class="problem" part="problem">${said ? this.say(commonWords).stale : this.say(commonWords).unanswered}</p>`}
       ${loose.map((p) => html`<p class="problem" part="problem">${explain(this, p)}</p>`)}`;
   }
 

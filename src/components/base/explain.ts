@@ -8,18 +8,23 @@ const loadWords = () => import('../../messages/en/problems.js');
 /** Arguments that are no lengths; the kind that a problem names under `kind` comes before this. */
 const kindOfArgument: Readonly<Record<string, QuantityKind | 'plain'>> = {
   joints: 'plain', blocks: 'plain', version: 'plain', known: 'plain', count: 'plain', low: 'ratio', high: 'ratio', margin: 'ratio',
-  angle: 'angle', fold: 'angle', mass: 'mass', camber: 'ratio',
+  panels: 'plain', angles: 'plain', panel: 'plain', station: 'plain', creases: 'plain', sheets: 'plain', point: 'plain', aspect: 'plain',
+  angle: 'angle', fold: 'angle', edge: 'length', mass: 'mass', camber: 'ratio', area: 'area', speed: 'speed',
 };
+
+const isLimit = (name: string): boolean => name === 'most' || name === 'least';
 
 /** A problem as a sentence in the reader's language and units; nothing for the moment in which the sentences are fetched. */
 export function explain(host: GliderElement, {code, args = {}}: Problem): string {
   const words = later(host, loadWords);
   if (!words) return '';
   const own = args['kind'] as QuantityKind | undefined;
+  // a limit is of the same kind as what it limits
+  const limited = /^(list|text|count)-/.test(code) ? 'plain' : Object.keys(args).map((name) => kindOfArgument[name]).find((kind) => kind !== undefined);
   const said: Record<string, string> = {};
   for (const [name, value] of Object.entries(args)) {
     if (typeof value === 'string') { said[name] = value; continue; }
-    const kind = own ?? (code.startsWith('list-too') || code.startsWith('text-too') ? 'plain' : kindOfArgument[name] ?? 'length');
+    const kind = own ?? kindOfArgument[name] ?? (isLimit(name) ? limited : undefined) ?? 'length';
     said[name] = kind === 'plain' ? String(value) : host.write(value, kind);
   }
   return host.say(words.problemWords)[code]?.(said) ?? code;

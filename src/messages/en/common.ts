@@ -8,6 +8,7 @@ export const commonWords = topic('common', {
   numbers: 'The numbers in the picture',
   noDesign: (id: string) => `There is no design called ${id} on this page.`,
   stale: 'This is the last answer that fitted; mend the entry marked below.',
+  unanswered: 'The answer appears here once the entry marked below is mended.',
   about: (quantity: string) => `about ${quantity}`,
   use: 'Use this',
   dash: '–',
