@@ -54,7 +54,7 @@ export interface DihedralLayout {
 }
 
 /** Room in pixels that the lettering needs, the same at any scale. */
-export const room = {title: 24, above: 38, bench: 9, below: 50, between: 14, flownTitle: 18, flownAbove: 10, flownBelow: 36, highest: 340, twoTitles: 560} as const;
+export const room = {title: 24, above: 38, bench: 9, below: 56, between: 14, flownTitle: 18, flownAbove: 10, flownBelow: 36, highest: 340, twoTitles: 560} as const;
 
 const highest = (outlines: readonly Outline[]): number => Math.max(0, ...outlines.flat().map(({y}) => y));
 

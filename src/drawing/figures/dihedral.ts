@@ -14,8 +14,9 @@ export function drawDihedral(pen: Pen, widthPx: number, picture: DihedralPicture
   return layout.view;
 }
 
-function drawBench(pen: Pen, {box}: View, key: string, bench: number, sketch: BenchSketch, picture: DihedralPicture): void {
+function drawBench(pen: Pen, view: View, key: string, bench: number, sketch: BenchSketch, picture: DihedralPicture): void {
   const {u} = pen;
+  const {box} = view;
   const {block, contact, joint, start, end, lean, words} = sketch;
   const on = ({x, y}: XY): XY => ({x, y: bench - y});
   const right = box.x + box.width;
@@ -28,10 +29,8 @@ function drawBench(pen: Pen, {box}: View, key: string, bench: number, sketch: Be
     pen.text(`${key}-title`, {x: box.x + 2 * u, y: bench - top - (room.above + 6) * u}, words.title, {sizePx: 13, weight: 600});
   }
   const centre = Math.max(0, picture.from);
-  pen.path(`${key}-centre`, `M${String(centre)} ${String(bench - thickness - 24 * u)}V${String(bench + (room.bench + 24) * u)}`, 'dash');
-  const clear = (joint - centre) / u > widthOf(picture.words.middle, 11.5) + widthOf(words.angle) + 36;
-  const beside = bench - thickness - (clear ? 10 : 28) * u;
-  pen.text(`${key}-middle`, {x: centre + 5 * u, y: joint > 1e-6 ? beside : bench + (room.bench + 44) * u}, picture.words.middle, {soft: true, sizePx: 11.5});
+  pen.path(`${key}-centre`, `M${String(centre)} ${String(bench - thickness - 24 * u)}V${String(bench + (room.bench + 50) * u)}`, 'dash');
+  pen.text(`${key}-middle`, {x: centre + 5 * u, y: bench + (room.bench + 48) * u}, picture.words.middle, {soft: true, sizePx: 11.5});
 
   if (block.height > 0) {
     pen.polygon(`${key}-block`, [{x: block.near, y: bench}, {x: block.far, y: bench}, {x: block.far, y: bench - block.height}, {x: block.near, y: bench - block.height}], 'cut', 'stack');
@@ -46,7 +45,7 @@ function drawBench(pen: Pen, {box}: View, key: string, bench: number, sketch: Be
   const over = (p: XY): XY => on({x: p.x + up.x, y: p.y + up.y});
   pen.dimension(`${key}-length`, over(start), over(end), 15, words.panel);
 
-  if (lean > 0.004) drawAngle(pen, key, on({x: joint, y: 0}), on(start), on(end), thickness, lean, words.angle);
+  if (lean > 0.004) drawAngle(pen, view, key, bench, sketch, thickness);
   if (sketch.touches) pen.circle(`${key}-contact`, on(contact), 3.2, 'accent', 'paper');
 
   // below the bench: where the joint is, then where the block stands
@@ -56,19 +55,23 @@ function drawBench(pen: Pen, {box}: View, key: string, bench: number, sketch: Be
   if (block.height > 0 && contact.x > joint) {
     const fits = (contact.x - joint) / u > widthOf(words.contact) + 8;
     pen.dimension(`${key}-place`, {x: joint, y: bench}, {x: contact.x, y: bench}, line, fits ? words.contact : '', {gapPx});
-    if (!fits) pen.text(`${key}-place-beside`, {x: Math.min(contact.x, right - widthOf(words.contact) * u), y: bench + (room.bench + 46) * u}, words.contact, {anchor: 'middle', halo: true});
+if (!fits) pen.text(`${key}-place-beside`, {x: contact.x + 8 * u, y: bench - (line - 4.5) * u}, words.contact);
   }
 }
 
-/** The arc from the bench to the panel; its figure stands inside where there is room, beside the joint where there is not. */
-function drawAngle(pen: Pen, key: string, foot: XY, start: XY, end: XY, thickness: number, lean: number, words: string): void {
+/** The arc from the bench to the panel; its figure stands inside where there is room before the block, beside the joint where there is not. */
+function drawAngle(pen: Pen, {box}: View, key: string, bench: number, sketch: BenchSketch, thickness: number): void {
   const {u} = pen;
+  const {start, end, contact, joint, lean, block} = sketch;
+  const words = sketch.words.angle;
+  const foot = {x: joint, y: bench};
   const length = Math.hypot(end.x - start.x, end.y - start.y) / u;
-  const reach = Math.min(length * 0.6, 170);
-  const roomy = reach * Math.sin(lean) > 26 && reach > 50;
-  if (roomy) { pen.angle(`${key}-lean`, foot, 0, -lean, reach * 0.82, words); return; }
-  pen.angle(`${key}-lean`, foot, 0, -lean, reach, '');
-  pen.text(`${key}-lean-beside`, {x: foot.x - 15 * u, y: start.y - thickness - 7 * u}, words, {anchor: 'end', accent: true, halo: true});
+  const before = block.height > 0 ? (contact.x - joint) / u : length;
+  const inside = Math.min(length * 0.5, 140, before - widthOf(words) - 16);
+  if (inside > 40 && inside * Math.sin(lean) > 21) { pen.angle(`${key}-lean`, foot, 0, -lean, inside, words); return; }
+  pen.angle(`${key}-lean`, foot, 0, -lean, Math.min(length * 0.6, 170, Math.max(before - 8, 12)), '');
+  const x = Math.max(foot.x - 15 * u, box.x + (widthOf(words) + 4) * u);
+  pen.text(`${key}-lean-beside`, {x, y: bench - start.y - thickness - 8 * u}, words, {anchor: 'end', accent: true, halo: true});
 }
 
 /** Two slanting strokes where the board goes on. */

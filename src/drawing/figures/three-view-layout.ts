@@ -1,6 +1,7 @@
 import type {XY} from '../pen.js';
 import type {Box, View} from '../view.js';
 import type {ThreeViewPicture} from './three-view.js';
+import {widthOf} from './upright-dimension.js';
 
 export type ViewName = 'side' | 'plan' | 'front';
 
@@ -19,12 +20,15 @@ interface Room {
   readonly below: number;
 }
 
-/** Room in pixels for the dimension lines around each view, the same at any scale. */
-const rooms: Readonly<Record<ViewName, Room>> = {
-  side: {left: 42, right: 48, above: 30, below: 84},
-  plan: {left: 42, right: 48, above: 54, below: 0},
-  front: {left: 14, right: 48, above: 30, below: 48},
-};
+/** Room in pixels for the dimension lines around each view, the same at any scale. A figure that lies flat beside its line may need more. */
+function roomsFor({figures: {bodyHeight, finHeight = '', rise = ''}}: ThreeViewPicture): Readonly<Record<ViewName, Room>> {
+  const lying = {left: Math.max(42, 26 + widthOf(bodyHeight)), right: Math.max(48, 26 + widthOf(finHeight))};
+  return {
+    side: {...lying, above: 30, below: 84},
+    plan: {...lying, above: 54, below: 0},
+    front: {left: 14, right: Math.max(48, 24 + widthOf(rise)), above: 30, below: 48},
+  };
+}
 
 /** From here on the front view stands beside the side view, on one level with it. */
 const WIDE = 760;
@@ -41,7 +45,7 @@ export function layOutThreeView(picture: ThreeViewPicture, widthPx: number): Thr
   const shows = (name: ViewName): boolean => show.includes(name);
   const beside = widthPx >= WIDE && shows('front') && show.length > 1;
   const lying = shows('side') || shows('plan');
-  const {side, plan, front} = rooms;
+  const {side, plan, front} = roomsFor(picture);
 
   const across = beside
     ? (length + 2 * halfFlown) / (widthPx - side.left - side.right - front.left - front.right)
@@ -51,7 +55,8 @@ export function layOutThreeView(picture: ThreeViewPicture, widthPx: number): Thr
 
   const columnA = (beside ? length + (side.left + side.right) * u : width);
   const spare = beside ? width - (columnA + 2 * halfFlown + (front.left + front.right) * u) : 0;
-  const nose = beside ? spare / 2 + side.left * u : Math.max((width - length) / 2, side.left * u);
+  // in the middle, where the room for lettering on either side allows it
+  const nose = beside ? spare / 2 + side.left * u : Math.min(Math.max((width - length) / 2, side.left * u), width - length - side.right * u);
   const middle = beside ? spare / 2 + columnA + front.left * u + halfFlown : width / 2;
 
   const origins: Partial<Record<ViewName, XY>> = {};

@@ -7,8 +7,8 @@ import '../../../src/components/design/define.js';
 const plain = (words: string | null | undefined): string => (words ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 const text = (element: GliderDihedralAngle, part: string): string => plain(element.shadowRoot?.querySelector(`[part=${part}]`)?.textContent);
 
-function field<T extends HTMLElement = HTMLInputElement>(element: GliderDihedralAngle, path: string): T {
-  const input = element.shadowRoot?.querySelector<T>(`[id="field-${path}"]`);
+function field(element: GliderDihedralAngle, path: string): HTMLInputElement | HTMLSelectElement {
+  const input = element.shadowRoot?.querySelector<HTMLInputElement | HTMLSelectElement>(`[id="field-${path}"]`);
   if (!input) throw new Error(`no field for ${path}`);
   return input;
 }
@@ -21,7 +21,7 @@ async function type(element: GliderDihedralAngle, path: string, written: string)
 }
 
 async function choose(element: GliderDihedralAngle, path: string, choice: string): Promise<void> {
-  const select = field<HTMLSelectElement>(element, path);
+  const select = field(element, path);
   select.value = choice;
   select.dispatchEvent(new Event('change', {bubbles: true}));
   await element.updateComplete;
