@@ -100,9 +100,9 @@ export class GliderCamberShim extends Calculator<WingFold> {
     const camber = this.write(section.camber, 'ratio');
     if (onBench.contactKind === 'panel-edge-against-stack-face') return {sentence: words.missed};
     if (fold.total === 0) return {sentence: onBench.contactKind === 'none' && wing.stack > 0 && fold.folds.length > 0 ? words.clear : words.flat};
-    const side = wing.propped;
     const built = nearestStack(fold.stack, board.thickness);
-    const said = {side, stack: this.stackInWords(fold.stack), height: this.write(fold.stack, 'length'), camber};
+    const at = {edge: 0, inset: wing.stackInset, bench: wing.stackFromCrease, plumb: 0}[wing.propPlace];
+    const said = {side: wing.propped, place: wing.propPlace, at: this.write(at, 'length'), stack: this.stackInWords(fold.stack), height: this.write(fold.stack, 'length'), camber};
     const sentence = wing.foldBy === 'stack'
       ? words.gives({...said, fold: this.write(fold.total, 'angle')})
       : words.wanted({...said, built: this.#builtGives(built.height, section.camber)});

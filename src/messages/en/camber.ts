@@ -2,7 +2,22 @@ import {topic} from '../topic.js';
 
 type Side = 'rear' | 'front' | 'crest';
 
+/** What is propped, how its stack stands, and the distance that says where. */
+interface Propped {
+  readonly side: Side;
+  readonly place: 'edge' | 'inset' | 'bench' | 'plumb';
+  readonly at: string;
+}
+
 const edges: Readonly<Record<Side, string>> = {rear: 'rear edge', front: 'front edge', crest: 'crease'};
+
+const panels: Readonly<Record<Side, string>> = {rear: 'rear panel', front: 'front panel', crest: 'crease'};
+
+/** What to prop and where: the edge, unless the stack stands somewhere else. */
+const what = ({side, place, at}: Propped): string => ({
+  edge: `the ${edges[side]}`, inset: `the ${panels[side]}, ${at} in from its edge,`, bench: `the ${panels[side]}, ${at} from the crease,`,
+  plumb: `the ${panels[side]}, flush below its edge,`, crest: 'the crease',
+})[side === 'crest' ? 'crest' : place];
 
 const pieces = (n: number, one: string, many: string): string => (n === 1 ? `1 ${one}` : `${String(n)} ${many}`);
 
@@ -17,10 +32,10 @@ export const camberWords = topic('camber', {
     ...(cards ? [pieces(cards, 'piece of card', 'pieces of card')] : []),
     ...(papers ? [pieces(papers, 'sheet of paper', 'sheets of paper')] : []),
   ]) || 'nothing',
-  gives: (a: {side: Side; stack: string; height: string; fold: string; camber: string}) =>
-    `Prop the ${edges[a.side]} on **${a.stack}, ${a.height}**. That folds the wing ${a.fold} and gives it **${a.camber} camber**.`,
-  wanted: (a: {side: Side; stack: string; height: string; camber: string; built: string}) =>
-    `For **${a.camber} camber** the ${edges[a.side]} must stand **${a.height}** high: ${a.stack} ${a.built}.`,
+  gives: (a: Propped & {stack: string; height: string; fold: string; camber: string}) =>
+    `Prop ${what(a)} on **${a.stack}, ${a.height}**. That folds the wing ${a.fold} and gives it **${a.camber} camber**.`,
+  wanted: (a: Propped & {stack: string; height: string; camber: string; built: string}) =>
+    `For **${a.camber} camber**, prop ${what(a)} **${a.height}** high: ${a.stack} ${a.built}.`,
   builtExactly: 'give just that',
   builtNearly: (camber: string) => `give ${camber}`,
   flat: 'The wing lies **flat**: with nothing under it there is no camber.',
