@@ -85,7 +85,8 @@ export class GliderDrawing extends Calculator<Drawn> {
   }
 
   protected override get paths(): readonly DimensionPath[] {
-    return [...new Set(this.views.flatMap((view) => pathsOf[view]))];
+    // in the order of the table above, whatever the order on the page
+    return [...new Set((['plan', 'side', 'front'] as const).filter((view) => this.views.includes(view)).flatMap((view) => pathsOf[view]))];
   }
 
   /** The last glider that fitted, as this element shows it; the same object until one of them changes. */

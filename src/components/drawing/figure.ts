@@ -1,3 +1,4 @@
+import {usualUnit} from '../../calc/units/kinds.js';
 import type {Pen} from '../../drawing/pen.js';
 import type {View} from '../../drawing/view.js';
 import {drawThreeView} from '../../drawing/figures/three-view.js';
@@ -43,9 +44,11 @@ export class ThreeViewFigure {
     const {wing, name} = drawn.design;
     const above = wing.creases.length > 0 && wing.foldFace === 'opening' || wing.joints.length > 0 && wing.jointFace === 'closing';
     const below = wing.creases.length > 0 && wing.foldFace === 'closing' || wing.joints.length > 0 && wing.jointFace === 'opening';
+    const unit = usualUnit('length', this.#host.system);
+    const titled = (title: string): string => (views.includes('plan') ? title : words.inUnit(title, unit));
     return threeViewPicture(drawn, views, this.#figures(drawn), {
-      side: words.side, plan: words.plan, front: words.front, section: words.section,
-      faces: [...(above ? [words.faces.above] : []), ...(below ? [words.faces.below] : [])],
+      side: titled(words.side), plan: words.plan, front: titled(words.front), section: words.section,
+      notes: [words.lengths(unit), ...(above ? [words.faces.above] : []), ...(below ? [words.faces.below] : [])],
       title: words.title(name), rows: mainNumbers(this.#host, drawn),
     });
   }

@@ -36,7 +36,7 @@ const HIGHEST = 640;
 
 /** Room under the view from above: for the dimensions of its lower tip, then for what its lines mean. */
 export const belowPlan = ({figures, words}: Pick<ThreeViewPicture, 'figures' | 'words'>): number =>
-  22 + 23 * Number(figures.tipChord !== undefined) + 23 * Number(figures.sweep !== undefined) + 16 * words.faces.length;
+  22 + 23 * Number(figures.tipChord !== undefined) + 23 * Number(figures.sweep !== undefined) + 16 * words.notes.length;
 
 /** Lays out the views that are shown: side above plan, the front view beside the side view or below. */
 export function layOutThreeView(picture: ThreeViewPicture, widthPx: number): ThreeViewLayout {

@@ -45,7 +45,7 @@ export interface ThreeViewPicture {
   };
   readonly figures: ThreeViewFigures;
   readonly words: {
-    readonly side: string; readonly plan: string; readonly front: string; readonly section: string; readonly faces: readonly string[];
+    readonly side: string; readonly plan: string; readonly front: string; readonly section: string; readonly notes: readonly string[];
     readonly title: string; readonly rows: readonly (readonly [string, string])[];
   };
 }
@@ -171,7 +171,7 @@ function drawPlan(at: Place, {shapes, places, figures, words}: ThreeViewPicture)
     if (joint > 0) at.dimension(`joint-${String(i)}`, {x: wingAt + chord, y: -joint}, {x: wingAt + chord, y: 0}, 14 + 22 * i, figures.joints[i], 6);
   });
   if (places.balance) at.disc({x: places.balance.at, y: 0});
-  words.faces.forEach((line, i) => { at.text(`faces-${String(i)}`, {x: 0, y: extent.halfSpan + (belowPlan({figures, words}) - 8 - 16 * (words.faces.length - 1 - i)) * u}, line, {soft: true, sizePx: 11.5}); });
+  words.notes.forEach((line, i) => { at.text(`note-${String(i)}`, {x: 0, y: extent.halfSpan + (belowPlan({figures, words}) - 8 - 16 * (words.notes.length - 1 - i)) * u}, line, {soft: true, sizePx: 11.5}); });
 }
 
 function drawFront(at: Place, {shapes, places, figures, words}: ThreeViewPicture): void {

@@ -8,6 +8,9 @@ export const drawingWords = topic('drawing', {
   front: 'From the front, as it flies',
   section: 'Section in the middle of the wing, enlarged',
   camber: (a: {camber: string; height: string}) => `camber ${a.camber}: ${a.height} over the line from edge to edge`,
+  /** Lengths stand in the picture without their unit. */
+  lengths: (unit: string) => `Lengths in ${unit}.`,
+  inUnit: (title: string, unit: string) => `${title} (${unit})`,
   faces: {
     above: 'Double line: groove on top.',
     below: 'Dashed line: groove underneath.',

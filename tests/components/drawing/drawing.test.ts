@@ -61,11 +61,11 @@ describe('<glider-drawing>', () => {
   it('shows the views it is asked for, and their fields only', async () => {
     const element = await fixture<GliderDrawing>(html`<glider-drawing show="front"></glider-drawing>`);
     const svg = await drawn(element);
-    expect(words(svg)).to.include('From the front, as it flies').and.not.to.include('From the left');
+    expect(words(svg)).to.include('From the front, as it flies (mm)').and.not.to.include('From the left (mm)');
     expect(element.shadowRoot?.querySelector('[id="field-arrangement.wingAt"]')).to.equal(null);
     element.show = 'plan nonsense';
     await element.updateComplete;
-    expect(words(svg)).to.include('From above, the wing flat as cut').and.not.to.include('From the front, as it flies');
+    expect(words(svg)).to.include('From above, the wing flat as cut').and.to.include('Lengths in mm.').and.not.to.include('From the front, as it flies (mm)');
   });
 
   it('has a field for the path of every handle', async () => {

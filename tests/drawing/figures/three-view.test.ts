@@ -33,7 +33,7 @@ function picture(values: Values, show: readonly ViewName[] = ['side', 'plan', 'f
   if (!dihedral.ok || !fold.ok) throw new Error('no wing');
   return threeViewPicture({design, dihedral: dihedral.value, folds: fold.value.folds, balance: undefined}, show, figuresOf(design, unit), {
     side: 'From the left', plan: 'From above, the wing flat as cut', front: 'From the front, as it flies', section: 'Section in the middle of the wing, enlarged',
-    faces: ['Double line: groove on top.', 'Dashed line: groove underneath.'], title: 'Halfpenny', rows: [['Span, flat', '660 mm'], ['Length', '620 mm'], ['Wing area', '7.9 dm²']],
+    notes: ['Lengths in mm.', 'Double line: groove on top.', 'Dashed line: groove underneath.'], title: 'Halfpenny', rows: [['Span, flat', '660 mm'], ['Length', '620 mm'], ['Wing area', '7.9 dm²']],
   });
 }
 
@@ -108,7 +108,7 @@ describe('the drawing in three views', () => {
   it('leaves out what a clash keeps from being cut', () => {
     const design = withValues(defaultDesign, {'body.tailHeight': 0.2});
     const drawn = threeViewPicture({design, dihedral: undefined, folds: [], balance: undefined}, ['side'], figuresOf(design, millimetres), {
-      side: '', plan: '', front: '', section: '', faces: [], title: '', rows: []});
+      side: '', plan: '', front: '', section: '', notes: [], title: '', rows: []});
     expect(drawn.shapes.side.body).to.equal(undefined);
     expect(drawn.shapes.side.tail).to.not.equal(undefined);
   });
