@@ -1,7 +1,7 @@
 import type {GliderDesign} from '../design/design.js';
 import {good, type Outcome} from '../problem.js';
 import type {QuantityKind} from '../units/kinds.js';
-import type {DerivedValue} from '../values.js';
+import type {DerivedValue} from '../derived-value.js';
 import {planeBalance, type PlaneBalance} from './plane-balance.js';
 import {remedyOf} from './remedy.js';
 

@@ -1,7 +1,7 @@
 import {memo} from '../memo.js';
 import {planformOf} from '../geometry/planform/planform.js';
 import type {GliderDesign} from '../design/design.js';
-import type {DerivedValue} from '../values.js';
+import type {DerivedValue} from '../derived-value.js';
 import {wingStations} from './wing-stations.js';
 
 const planform = memo((wing: GliderDesign['wing']) => planformOf(wingStations(wing)));

@@ -1,5 +1,5 @@
 import {good, refused, type Outcome} from '../problem.js';
-import type {DerivedValue} from '../values.js';
+import type {DerivedValue} from '../derived-value.js';
 import {cutSheets, type CutSheets} from './from-parts.js';
 
 /** A number of one glider laid out; none while a part does not fit the sheet. */

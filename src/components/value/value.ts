@@ -10,7 +10,7 @@ import type {QuantityKind} from '../../calc/units/kinds.js';
 import {writeListForReading} from '../../calc/units/list.js';
 import {usualUnit} from '../../calc/units/kinds.js';
 import {derivedValue} from '../../calc/values.js';
-import type {DerivedValue} from '../../calc/values.js';
+import type {DerivedValue} from '../../calc/derived-value.js';
 import {commonWords} from '../../messages/en/common.js';
 import {dimensionWords} from '../../messages/en/dimensions.js';
 import {GliderElement} from '../base/element.js';
