@@ -34,9 +34,16 @@ function roomsFor({figures: {bodyHeight, finHeight = '', rise = ''}}: ThreeViewP
 const WIDE = 760;
 const HIGHEST = 640;
 
+/** From one line of notes to the next, in pixels. */
+export const noteLine = 18;
+
 /** Room under the view from above: for the dimensions of its lower tip, then for what its lines mean. */
 export const belowPlan = ({figures, words}: Pick<ThreeViewPicture, 'figures' | 'words'>): number =>
-  22 + 23 * Number(figures.tipChord !== undefined) + 23 * Number(figures.sweep !== undefined) + 16 * words.notes.length;
+  22 + 23 * Number(figures.tipChord !== undefined) + 23 * Number(figures.sweep !== undefined) + noteLine * words.notes.length;
+
+/** Whether the place of the wing and its chord, side by side, leave no room for their figures: the chord then takes a row of its own. */
+export const isCrowded = ({places: {wingAt, chord}, figures}: ThreeViewPicture, mmPerPx: number): boolean =>
+  (widthOf(figures.wingAt) + widthOf(figures.chord)) / 2 + 6 > (wingAt + chord) / 2 / mmPerPx || widthOf(figures.chord) > chord / mmPerPx + 16;
 
 /** Lays out the views that are shown: side above plan, the front view beside the side view or below. */
 export function layOutThreeView(picture: ThreeViewPicture, widthPx: number): ThreeViewLayout {
@@ -63,7 +70,7 @@ export function layOutThreeView(picture: ThreeViewPicture, widthPx: number): Thr
   let y = 0;
   if (shows('side')) {
     origins.side = {x: nose, y: y + side.above * u + above};
-    y = origins.side.y + below + side.below * u;
+    y = origins.side.y + below + (side.below + (isCrowded(picture, u) ? 23 : 0)) * u;
   }
   const rowEnd = y;
   if (shows('plan')) {

@@ -1,6 +1,6 @@
 import type {Pen, XY} from '../pen.js';
 import type {Box, View} from '../view.js';
-import {belowPlan, layOutThreeView} from './three-view-layout.js';
+import {belowPlan, isCrowded, layOutThreeView, noteLine} from './three-view-layout.js';
 import type {ViewName} from './three-view-layout.js';
 import {uprightDimension} from './upright-dimension.js';
 import type {ThreeViewShapes} from './three-view-shapes.js';
@@ -109,7 +109,8 @@ class Place {
   disc(at: XY): void { this.pen.balanceDisc(`${this.#key}-balance`, this.on(at), 7); }
 }
 
-function drawSide(at: Place, {shapes, places, figures, words}: ThreeViewPicture): void {
+function drawSide(at: Place, picture: ThreeViewPicture): void {
+  const {shapes, places, figures, words} = picture;
   const {u} = at;
   const {side, extent} = shapes;
   at.title({x: 0, y: -extent.above - 14 * u}, words.side);
@@ -121,13 +122,14 @@ function drawSide(at: Place, {shapes, places, figures, words}: ThreeViewPicture)
   side.wing.tip.forEach((panel, i) => { at.edgeOn(`tip-${String(i)}`, panel, places.thickness); });
 
   const foot = places.bodyHeight;
+  const crowded = isCrowded(picture, u) ? 1 : 0;
   const row = (n: number): number => -(18 + 23 * n);
   const below = (x: number): XY => ({x, y: foot});
-  at.dimension('wing-at', below(0), below(places.wingAt), row(0), figures.wingAt);
+  at.dimension('wing-at', below(0), below(places.wingAt), row(crowded), figures.wingAt);
   at.dimension('chord', below(places.wingAt), below(places.wingAt + places.chord), row(0), figures.chord);
   at.dimension('tail-chord', below(places.tailAt), below(places.tailAt + places.tailChord), row(0), figures.tailChord);
-  at.dimension('tail-at', below(0), below(places.tailAt), row(1), figures.tailAt);
-  at.dimension('length', below(0), below(places.bodyLength), row(2), figures.bodyLength);
+  at.dimension('tail-at', below(0), below(places.tailAt), row(1 + crowded), figures.tailAt);
+  at.dimension('length', below(0), below(places.bodyLength), row(2 + crowded), figures.bodyLength);
   at.upright('height', {x: 0, y: 0}, {x: 0, y: foot}, -14, figures.bodyHeight);
   const {fin} = places;
   const rear = Math.max(fin?.rear ?? 0, places.bodyLength);
@@ -168,10 +170,10 @@ function drawPlan(at: Place, {shapes, places, figures, words}: ThreeViewPicture)
   if (figures.tipChord !== undefined) at.dimension('tip-chord', {x: wingAt + tipBack, y: halfSpan}, {x: wingAt + tipBack + tipChord, y: halfSpan}, -14, figures.tipChord);
   if (figures.sweep !== undefined) at.dimension('sweep', {x: wingAt, y: halfSpan}, {x: wingAt + tipBack, y: halfSpan}, -(figures.tipChord === undefined ? 14 : 37), figures.sweep);
   places.joints.forEach((joint, i) => {
-    if (joint > 0) at.dimension(`joint-${String(i)}`, {x: wingAt + chord, y: -joint}, {x: wingAt + chord, y: 0}, 14 + 22 * i, figures.joints[i], 6);
+    if (joint > 0) at.dimension(`joint-${String(i)}`, {x: wingAt + chord, y: -joint}, {x: wingAt + chord, y: 0}, 14 + 26 * i, figures.joints[i], 6);
   });
   if (places.balance) at.disc({x: places.balance.at, y: 0});
-  words.notes.forEach((line, i) => { at.text(`note-${String(i)}`, {x: 0, y: extent.halfSpan + (belowPlan({figures, words}) - 8 - 16 * (words.notes.length - 1 - i)) * u}, line, {soft: true, sizePx: 11.5}); });
+  words.notes.forEach((line, i) => { at.text(`note-${String(i)}`, {x: 0, y: extent.halfSpan + (belowPlan({figures, words}) - 8 - noteLine * (words.notes.length - 1 - i)) * u}, line, {soft: true, sizePx: 11.5}); });
 }
 
 function drawFront(at: Place, {shapes, places, figures, words}: ThreeViewPicture): void {
