@@ -2,8 +2,6 @@ import {css, html, nothing} from 'lit';
 import type {TemplateResult} from 'lit';
 import {wingDihedral} from '../../calc/bench/dihedral.js';
 import type {JointFold, WingDihedral} from '../../calc/bench/dihedral.js';
-import {crestGrooves} from '../../calc/bench/joint-groove.js';
-import type {CrestGroove} from '../../calc/bench/joint-groove.js';
 import type {GliderDesign} from '../../calc/design/design.js';
 import type {DimensionPath} from '../../calc/design/dimensions.js';
 import type {Change} from '../../calc/design/store.js';
@@ -17,8 +15,7 @@ import {rulerStep} from '../base/dragged.js';
 import {shortProperties} from '../base/element.js';
 import {Figure} from '../base/figure.js';
 import {later} from '../base/later.js';
-import {isCambered} from './cambered.js';
-import type {DihedralFigure} from './figure.js';
+import type {DihedralPictures} from './picture.js';
 
 const loadWorking = () => import('./working.js');
 
@@ -32,9 +29,7 @@ const shortNames = {
 export interface Solved {
   readonly dihedral: WingDihedral;
   readonly wing: GliderDesign['wing'];
-  readonly thickness: number;
-  /** Where the wing stands highest over each joint; unknown while its camber is. */
-  readonly crests: readonly CrestGroove[] | undefined;
+  readonly board: GliderDesign['board'];
 }
 
 /** Whether a block stands where its panel does not come to rest on it. */
@@ -92,10 +87,10 @@ export class GliderDihedralAngle extends Calculator<Solved> {
   protected override readonly paths = Object.values(shortNames);
 
   #solved: Solved | undefined;
-  #picture: DihedralFigure | undefined;
+  #picture: DihedralPictures | undefined;
   readonly #figure = new Figure<Solved>(this, {
     load: async () => {
-      const {DihedralFigure: Made} = await import('./figure.js');
+      const {DihedralPictures: Made} = await import('./picture.js');
       const picture = this.#picture = new Made(this);
       return picture.draw;
     },
@@ -107,10 +102,7 @@ export class GliderDihedralAngle extends Calculator<Solved> {
     const {wing, board} = this.state.design;
     const found = wingDihedral(wing, board);
     if (!found.ok) return found;
-    if (this.#solved?.dihedral !== found.value) {
-      const crests = crestGrooves(wing, board);
-      this.#solved = {dihedral: found.value, wing, thickness: board.thickness, crests: crests.ok ? crests.value : undefined};
-    }
+    if (this.#solved?.dihedral !== found.value) this.#solved = {dihedral: found.value, wing, board};
     return good(this.#solved);
   }
 
@@ -210,14 +202,11 @@ export class GliderDihedralAngle extends Calculator<Solved> {
   }
 
   /** How wide the sharpest joint must be cut, and where a cambered skin is in the way. */
-  #groove({dihedral: {joints}, wing, thickness, crests}: Solved): string {
-    const words = this.#words;
+  #groove({dihedral: {joints}, wing}: Solved): string {
     const sharpest = joints.reduce((a, b) => (b.fold > a.fold ? b : a));
-    const least = (value: number): string => writeAtLeast(value, 'length', {system: this.system, decimal: this.decimal});
-    const cambered = isCambered(crests, thickness);
-    if (wing.jointFace === 'opening') return cambered ? words.slotCrest(least(sharpest.slot)) : words.slot(least(sharpest.slot));
-    const crest = crests?.[joints.indexOf(sharpest)];
-    return cambered && crest ? words.grooveCrest({edge: least(sharpest.grooveLeast), crest: least(crest.width)}) : words.groove(least(sharpest.grooveLeast));
+    const face = wing.jointFace;
+    const width = writeAtLeast(face === 'closing' ? sharpest.grooveLeast : sharpest.slot, 'length', {system: this.system, decimal: this.decimal});
+    return this.#words[face][wing.creases.length > 0 ? 'cambered' : 'flat'](width);
   }
 
   /** What a millimetre does where it does most. */

@@ -1,6 +1,7 @@
 import {html, nothing} from 'lit';
 import type {TemplateResult} from 'lit';
 import type {JointFold, WingDihedral} from '../../calc/bench/dihedral.js';
+import {crestGrooves} from '../../calc/bench/joint-groove.js';
 import type {CrestGroove} from '../../calc/bench/joint-groove.js';
 import type {GliderDesign} from '../../calc/design/design.js';
 import {writeAtLeast} from '../../calc/units/write.js';
@@ -9,7 +10,6 @@ import {commonWords} from '../../messages/en/common.js';
 import type {GliderElement} from '../base/element.js';
 import {brackets, equation, fraction, named, number, operator, quantity, row, symbol} from '../base/equation.js';
 import {numbersTable} from '../base/table.js';
-import {isCambered} from './cambered.js';
 import type {Solved} from './dihedral-angle.js';
 
 type Wing = GliderDesign['wing'];
@@ -24,12 +24,15 @@ const plus = operator('+');
 const letters = {h: symbol('h'), L: symbol('L'), e: symbol('e'), x: symbol('x'), w: symbol('w'), t: symbol('t'), f: symbol('f'), z: symbol('z')};
 
 /** The formulas behind the answer, each with this wing's numbers. */
-export function renderDihedralWorking(host: GliderElement, {dihedral, wing, thickness, crests}: Solved): TemplateResult {
+export function renderDihedralWorking(host: GliderElement, {dihedral, wing, board}: Solved): TemplateResult {
+  const {thickness} = board;
+  const found = crestGrooves(wing, board);
+  const crests = found.ok ? found.value : undefined;
   const words = host.say(dihedralWorkingWords);
   const {joints} = dihedral;
   const inOrder = [...joints].reverse();
   return html`
-    ${joints.length === 0 ? nothing : html`<p class="source">${words.how[wing.jointFace]}${isCambered(crests, thickness) ? ` ${words.slit[wing.jointFace]}` : nothing}</p>
+    ${joints.length === 0 ? nothing : html`<p class="source">${words.how[wing.jointFace]}${wing.creases.length > 0 ? ` ${words.slit[wing.jointFace]}` : nothing}</p>
       <p class="caution">${words.caution}</p>`}
     ${inOrder.map((joint, order) => html`${joints.length > 1 ? html`<p><b>${words.step(order + 1, host.write(joint.at, 'length'))}</b></p>` : nothing}
       ${jointWorking(host, joint, wing, thickness, crests?.[joints.indexOf(joint)])}`)}
@@ -38,7 +41,7 @@ export function renderDihedralWorking(host: GliderElement, {dihedral, wing, thic
     <p class="source">${host.say(commonWords).where}: ${words.source} ${words.equivalentSource}</p>`;
 }
 
-function rows(host: GliderElement, dihedral: WingDihedral, wing: Wing, crests: Solved['crests']): readonly (readonly [string, string])[] {
+function rows(host: GliderElement, dihedral: WingDihedral, wing: Wing, crests: readonly CrestGroove[] | undefined): readonly (readonly [string, string])[] {
   const {rows: names} = host.say(dihedralWorkingWords);
   const length = (value: number): string => host.write(value, 'length');
   const angle = (value: number): string => host.write(value, 'angle');

@@ -16,9 +16,9 @@ import type {Answer} from '../base/calculator.js';
 import {explain} from '../base/explain.js';
 import {Figure} from '../base/figure.js';
 import {numbersTable} from '../base/table.js';
-import type {Shown, ThreeViewFigure} from './figure.js';
+import type {Shown, ThreeViewPictures} from './picture.js';
 import {allNumbers} from './numbers.js';
-import type {Drawn} from './picture.js';
+import type {Drawn} from './three-view.js';
 
 const viewNames: readonly ViewName[] = ['side', 'plan', 'front'];
 
@@ -58,10 +58,10 @@ export class GliderDrawing extends Calculator<Drawn> {
   #planeBalance: ((design: GliderDesign) => Outcome<PlaneBalance>) | undefined;
   #drawn: Outcome<Drawn> | undefined;
   #last: Shown | undefined;
-  #parts: ThreeViewFigure | undefined;
+  #parts: ThreeViewPictures | undefined;
   readonly #figure = new Figure<Shown>(this, {
     load: async () => {
-      const {ThreeViewFigure: Made} = await import('./figure.js');
+      const {ThreeViewPictures: Made} = await import('./picture.js');
       const parts = this.#parts = new Made(this);
       return parts.draw;
     },

@@ -5,7 +5,7 @@ import {planformOf} from '../../calc/geometry/planform/planform.js';
 import {commonWords} from '../../messages/en/common.js';
 import {drawingWords} from '../../messages/en/drawing.js';
 import type {GliderElement} from '../base/element.js';
-import type {Drawn} from './picture.js';
+import type {Drawn} from './three-view.js';
 
 type Rows = readonly (readonly [name: string, value: string])[];
 

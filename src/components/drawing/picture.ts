@@ -1,49 +1,73 @@
-import type {WingDihedral} from '../../calc/bench/dihedral.js';
-import type {PlaneBalance} from '../../calc/balance/plane-balance.js';
-import type {GliderDesign} from '../../calc/design/design.js';
-import {flownHalf} from '../../drawing/figures/flown-wing.js';
-import type {ThreeViewPicture} from '../../drawing/figures/three-view.js';
+import {usualUnit} from '../../calc/units/kinds.js';
+import type {Pen} from '../../drawing/pen.js';
+import type {View} from '../../drawing/view.js';
+import {drawThreeView} from '../../drawing/figures/three-view.js';
+import type {ThreeViewFigures, ThreeViewPicture} from '../../drawing/figures/three-view.js';
 import type {ViewName} from '../../drawing/figures/three-view-layout.js';
-import {threeViewShapes, tipOf} from '../../drawing/figures/three-view-shapes.js';
-import {wingSection} from '../../drawing/figures/wing-section.js';
+import {drawingWords} from '../../messages/en/drawing.js';
+import {rulerStep} from '../base/dragged.js';
+import type {GliderElement} from '../base/element.js';
+import type {Handle} from '../base/figure.js';
+import {threeViewHandles} from './handles.js';
+import {mainNumbers, sectionOf} from './numbers.js';
+import {threeViewPicture} from './three-view.js';
+import type {Drawn} from './three-view.js';
 
-const MM = 1000;
-
-/** What the drawing needs besides the design itself. */
-export interface Drawn {
-  readonly design: GliderDesign;
-  readonly dihedral: WingDihedral | undefined;
-  /** The fold at each crease, radians; none while the wing is flat. */
-  readonly folds: readonly number[];
-  /** Where it balances, as soon as that is known. */
-  readonly balance: PlaneBalance | undefined;
+/** A glider and the views of it that are shown. */
+export interface Shown {
+  readonly drawn: Drawn;
+  readonly views: readonly ViewName[];
 }
 
-/** The picture in millimetres, its figures and words already written. */
-export function threeViewPicture({design, dihedral, folds, balance}: Drawn, show: readonly ViewName[], figures: ThreeViewPicture['figures'], words: ThreeViewPicture['words']): ThreeViewPicture {
-  const {wing, body, tail, arrangement, board} = design;
-  const shapes = threeViewShapes(design, dihedral, folds);
-  const t = board.thickness * MM;
-  const flown = dihedral && flownHalf(dihedral, wing.jointFace, t);
-  const first = (dihedral?.panels.length ?? 0) - wing.joints.length;
-  const fin = shapes.side.fin;
-  const tip = tipOf(wing);
-  const panelTip = flown?.panels.at(-1)?.[1];
-  return {
-    shapes, show, figures, words,
-    section: wingSection(wing.chord * MM, wing.creases.map(({at}) => at * MM), folds, t, wing.foldFace),
-    places: {
-      thickness: t, wingAt: arrangement.wingAt * MM, chord: wing.chord * MM, tipBack: tip.back * MM, tipChord: tip.chord * MM, halfSpan: wing.span / 2 * MM,
-      tailAt: arrangement.tailAt * MM, tailChord: tail.chord * MM, halfTail: tail.span / 2 * MM, bodyLength: body.length * MM, bodyHeight: body.height * MM,
-      creases: wing.creases.map(({at}) => at * MM), joints: wing.joints.map(({at}) => at * MM),
-      ...fin && {fin: {rear: Math.max(...fin.map(({x}) => x)), top: Math.min(...fin.map(({y}) => y)), foot: -t}},
-      ...panelTip && {tip: panelTip},
-      ...balance && {balance: {at: balance.at * MM, from: balance.target.from * MM, to: balance.target.to * MM}},
-      foldPivots: wing.joints.flatMap((_, i) => {
-        const at = flown?.pivots[i + first];
-        const panel = dihedral?.panels[i + first];
-        return at && panel ? [{at, from: dihedral.panels[i + first - 1]?.angle ?? 0, to: panel.angle, length: (panel.to - panel.from) * MM}] : [];
-      }),
-    },
-  };
+/** The figure of one element: its picture in the reader's words and units, and what can be moved in it. */
+export class ThreeViewPictures {
+  #host: GliderElement;
+  #made: {readonly of: Shown; readonly reader: string; readonly picture: ThreeViewPicture} | undefined;
+
+  constructor(host: GliderElement) { this.#host = host; }
+
+  readonly draw = (pen: Pen, widthPx: number, shown: Shown): View => drawThreeView(pen, widthPx, this.#pictureOf(shown));
+
+  handles(shown: Shown, view: View): readonly Handle[] {
+    const {design, dihedral} = shown.drawn;
+    return threeViewHandles(design, dihedral, this.#pictureOf(shown), view.box.width / view.mmPerPx, rulerStep(this.#host.system));
+  }
+
+  #pictureOf(shown: Shown): ThreeViewPicture {
+    const reader = this.#host.speech + this.#host.system;
+    if (this.#made?.of !== shown || this.#made.reader !== reader) this.#made = {of: shown, reader, picture: this.#picture(shown)};
+    return this.#made.picture;
+  }
+
+  #picture({drawn, views}: Shown): ThreeViewPicture {
+    const words = this.#host.say(drawingWords);
+    const {wing, name} = drawn.design;
+    const above = wing.creases.length > 0 && wing.foldFace === 'opening' || wing.joints.length > 0 && wing.jointFace === 'closing';
+    const below = wing.creases.length > 0 && wing.foldFace === 'closing' || wing.joints.length > 0 && wing.jointFace === 'opening';
+    const unit = usualUnit('length', this.#host.system);
+    const titled = (title: string): string => (views.includes('plan') ? title : words.inUnit(title, unit));
+    return threeViewPicture(drawn, views, this.#figures(drawn), {
+      side: titled(words.side), plan: words.plan, front: titled(words.front), section: words.section,
+      notes: [words.lengths(unit), ...(above ? [words.faces.above] : []), ...(below ? [words.faces.below] : [])],
+      title: words.title(name), rows: mainNumbers(this.#host, drawn),
+    });
+  }
+
+  #figures(drawn: Drawn): ThreeViewFigures {
+    const {design: {wing, body, tail, arrangement}, dihedral} = drawn;
+    const length = (value: number): string => this.#host.write(value, 'length', {bare: true});
+    const {camber, camberHeight} = sectionOf(drawn);
+    return {
+      span: length(wing.span), chord: length(wing.chord), tailSpan: length(tail.span), tailChord: length(tail.chord),
+      ...(wing.tipChord !== undefined && {tipChord: length(wing.tipChord)}),
+      ...(Math.abs(wing.sweep) > 1e-6 && {sweep: length(wing.sweep)}),
+      creases: wing.creases.map(({at}) => length(at)), joints: wing.joints.map(({at}) => length(at)),
+      wingAt: length(arrangement.wingAt), tailAt: length(arrangement.tailAt), bodyLength: length(body.length), bodyHeight: length(body.height),
+      ...(tail.fins.count > 0 && {finHeight: length(tail.fins.height)}),
+      flown: length(dihedral?.spanAsFlown ?? wing.span),
+      ...(dihedral && dihedral.tipRise > 1e-6 && {rise: length(dihedral.tipRise)}),
+      angles: (dihedral?.joints ?? []).map(({angle}) => this.#host.write(angle, 'angle')),
+      ...(camber > 1e-6 && {camber: this.#host.say(drawingWords).camber({camber: this.#host.write(camber, 'ratio'), height: this.#host.write(camberHeight, 'length')})}),
+    };
+  }
 }

@@ -51,11 +51,16 @@ export const dihedralWords = topic('dihedral', {
   several: 'Work from the tips inwards.',
   flying: (a: {rise: string; flat: string; flown: string}) => `The tips stand ${a.rise} over the middle, and the span of ${a.flat} becomes ${a.flown} as it flies.`,
   actsLike: (v: string) => `The wing acts like a plain V of ${v} (equivalent dihedral).`,
-  groove: (width: string) => `The groove must be at least ${width} wide at the surface, or it shuts before the panel is up.`,
-  grooveCrest: (a: {edge: string; crest: string}) =>
-    `The groove must be at least ${a.edge} wide at the front and rear edges and ${a.crest} at the crest of the camber, where the hinge skin has to be slit.`,
-  slot: (width: string) => `The slit underneath opens to ${width}: fill it with glue.`,
-  slotCrest: (width: string) => `The slit underneath opens to ${width}: fill it with glue. Ahead of the crest of the camber and behind it the hinge skin has to be slit.`,
+  closing: {
+    flat: (width: string) => `The groove must be at least ${width} wide at the surface, or it shuts before the panel is up.`,
+    cambered: (width: string) =>
+      `The groove must be at least ${width} wide at the front and rear edges and wider at the crest of the camber (see the working), where the hinge skin has to be slit.`,
+  },
+  opening: {
+    flat: (width: string) => `The slit underneath opens to ${width}: fill it with glue.`,
+    cambered: (width: string) =>
+      `The slit underneath opens to ${width}: fill it with glue. Ahead of the crest of the camber and behind it the hinge skin has to be slit.`,
+  },
   off: {
     panel: (a: {step: string; angle: string}) => `A block ${a.step} too tall on one side lifts that tip ${a.angle} more than the other.`,
     halves: (a: {step: string; angle: string}) => `A block ${a.step} too tall adds ${a.angle} to each half.`,

@@ -27,6 +27,14 @@ async function choose(element: GliderDihedralAngle, path: string, choice: string
   await element.updateComplete;
 }
 
+async function openWorking(element: GliderDihedralAngle): Promise<void> {
+  for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
+  for (let i = 0; i < 100 && !element.shadowRoot?.querySelector('table'); i++) {
+    await new Promise((r) => { setTimeout(r, 20); });
+    await element.updateComplete;
+  }
+}
+
 const firstJoint = ({result}: GliderDihedralAngle) => {
   const joint = result.ok ? result.value.dihedral.joints[0] : undefined;
   if (!joint) throw new Error('no answer');
@@ -87,7 +95,9 @@ describe('<glider-dihedral-angle>', () => {
 
   it('says where a cambered skin must be slit, and not on a flat wing', async () => {
     const cambered = await fixture<GliderDihedralAngle>(html`<glider-dihedral-angle creases="48 mm"></glider-dihedral-angle>`);
-    expect(text(cambered, 'aside')).to.contain('at the crest of the camber, where the hinge skin has to be slit');
+    expect(text(cambered, 'aside')).to.contain('wider at the crest of the camber (see the working), where the hinge skin has to be slit');
+    await openWorking(cambered);
+    expect(text(cambered, 'working')).to.match(/Groove at the crest, at least\s*2 mm/);
     const flat = await fixture<GliderDihedralAngle>(html`<glider-dihedral-angle creases=""></glider-dihedral-angle>`);
     expect(text(flat, 'aside')).to.contain('The groove must be').and.not.to.contain('slit');
   });
@@ -156,9 +166,7 @@ describe('<glider-dihedral-angle>', () => {
       for (const place of ['edge', 'inset', 'bench', 'plumb']) {
         for (const joints of ['12° @ 150 mm', '5° @ 0 mm', '4° @ 60 mm; 9° @ 200 mm']) {
           const element = await fixture<GliderDihedralAngle>(html`<glider-dihedral-angle face=${face} place=${place} joints=${joints}></glider-dihedral-angle>`);
-          for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
-          await new Promise((r) => { setTimeout(r, 0); });
-          await element.updateComplete;
+          await openWorking(element);
           const working = text(element, 'working');
           expect(working, `${face} ${place} ${joints}`).to.contain('sin').and.not.to.match(/NaN|Infinity|undefined|—/);
         }
@@ -168,9 +176,7 @@ describe('<glider-dihedral-angle>', () => {
 
   it('is accessible, at rest and in error, with its working open', async () => {
     const element = await fixture<GliderDihedralAngle>(html`<glider-dihedral-angle joints="4° @ 60 mm; 9° @ 200 mm"></glider-dihedral-angle>`);
-    for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
-    await new Promise((r) => { setTimeout(r, 0); });
-    await element.updateComplete;
+    await openWorking(element);
     await expect(element).to.be.accessible();
     await type(element, 'wing.joints.0.angle', 'abc');
     await expect(element).to.be.accessible();

@@ -2,7 +2,7 @@ import {expect} from '@open-wc/testing';
 import {wingDihedral} from '../../../src/calc/bench/dihedral.js';
 import {defaultDesign, withValues} from '../../../src/calc/design/design.js';
 import type {DimensionPath, DimensionValue} from '../../../src/calc/design/dimensions.js';
-import {dihedralPicture} from '../../../src/components/dihedral-angle/picture.js';
+import {dihedralPicture} from '../../../src/components/dihedral-angle/sketches.js';
 import {drawDihedral} from '../../../src/drawing/figures/dihedral.js';
 import {layOutDihedral} from '../../../src/drawing/figures/dihedral-layout.js';
 import type {DihedralPicture} from '../../../src/drawing/figures/dihedral-layout.js';

@@ -4,7 +4,7 @@ import {wingFold} from '../../../src/calc/bench/wing-fold.js';
 import {defaultDesign, withValues} from '../../../src/calc/design/design.js';
 import type {GliderDesign} from '../../../src/calc/design/design.js';
 import type {DimensionPath, DimensionValue} from '../../../src/calc/design/dimensions.js';
-import {threeViewPicture} from '../../../src/components/drawing/picture.js';
+import {threeViewPicture} from '../../../src/components/drawing/three-view.js';
 import {layOutThreeView} from '../../../src/drawing/figures/three-view-layout.js';
 import type {ViewName} from '../../../src/drawing/figures/three-view-layout.js';
 import {drawThreeView} from '../../../src/drawing/figures/three-view.js';
