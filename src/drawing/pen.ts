@@ -150,12 +150,12 @@ export class Pen {
     if (node.node.textContent !== words) node.node.textContent = words;
   }
 
-  /** A crease as seen on the face that carries the groove: a double thin line. */
-  crease(key: string, a: XY, b: XY): void {
+  /** A crease as seen on the face that carries the groove, a double thin line; dashed where the groove is on the face turned away. */
+  crease(key: string, a: XY, b: XY, away = false): void {
     const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
-    const off = 1.3 * this.u;
+    const off = (away ? 1.6 : 1.3) * this.u;
     const n = {x: -(b.y - a.y) / length * off, y: (b.x - a.x) / length * off};
-    this.path(key, through([{x: a.x + n.x, y: a.y + n.y}, {x: b.x + n.x, y: b.y + n.y}]) + through([{x: a.x - n.x, y: a.y - n.y}, {x: b.x - n.x, y: b.y - n.y}]), 'thin');
+    this.path(key, through([{x: a.x + n.x, y: a.y + n.y}, {x: b.x + n.x, y: b.y + n.y}]) + through([{x: a.x - n.x, y: a.y - n.y}, {x: b.x - n.x, y: b.y - n.y}]), away ? 'dash' : 'thin');
   }
 
   /**

@@ -3,7 +3,7 @@ import type {Box, View} from '../view.js';
 import {belowPlan, isCrowded, layOutThreeView, noteLine} from './three-view-layout.js';
 import type {ViewName} from './three-view-layout.js';
 import {uprightDimension} from './upright-dimension.js';
-import type {ThreeViewShapes} from './three-view-shapes.js';
+import type {PlanLine, ThreeViewShapes} from './three-view-shapes.js';
 
 /** The figures of every dimension line, written for the reader; one that is missing is not drawn. */
 export interface ThreeViewFigures {
@@ -90,7 +90,14 @@ class Place {
   }
 
   line(key: string, a: XY, b: XY, stroke: 'thin' | 'dash' | 'mark' | 'cut' = 'thin'): void { this.pen.line(`${this.#key}-${key}`, this.on(a), this.on(b), stroke); }
-  crease(key: string, a: XY, b: XY): void { this.pen.crease(`${this.#key}-${key}`, this.on(a), this.on(b)); }
+  /** A groove with the letter of its face, a little way along it. */
+  groove(key: string, {from, to, seen, face}: PlanLine): void {
+    this.pen.crease(`${this.#key}-${key}`, this.on(from), this.on(to), !seen);
+    const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+    const share = Math.min(16 * this.u / length, 0.5);
+    this.text(`${key}-face`, {x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share + 4 * this.u}, face, {anchor: 'middle', soft: true, sizePx: 11, halo: true});
+  }
+
   dimension(key: string, a: XY, b: XY, offPx: number, words: string | undefined, gapPx = 4): void {
     if (words === undefined) return;
     this.pen.dimension(`${this.#key}-${key}`, this.on(a), this.on(b), offPx, words, {gapPx});
@@ -155,10 +162,7 @@ function drawPlan(at: Place, {shapes, places, figures, words}: ThreeViewPicture)
   for (const [key, from, to] of [['wing', wingAt, wingAt + chord], ['tail', places.tailAt, Math.min(places.tailAt + places.tailChord, places.bodyLength)]] as const) {
     if (to > from && edge > 3 * u) [edge, -edge].forEach((y, i) => { at.line(`under-${key}-${String(i)}`, {x: from, y}, {x: to, y}, 'mark'); });
   }
-  plan.lines.forEach(({from, to, seen, kind}, i) => {
-    const key = `${kind}-${String(i)}`;
-    if (seen) at.crease(key, from, to); else at.line(key, from, to, 'dash');
-  });
+  plan.lines.forEach((line, i) => { at.groove(`${line.kind}-${String(i)}`, line); });
   at.line('centre', {x: -10 * u, y: 0}, {x: extent.length + 10 * u, y: 0}, 'dash');
 
   at.dimension('span', {x: wingAt + tipBack, y: halfSpan}, {x: wingAt + tipBack, y: -halfSpan}, (wingAt + tipBack) / u + 20, figures.span, 6);

@@ -12,8 +12,8 @@ export const drawingWords = topic('drawing', {
   lengths: (unit: string) => `Lengths in ${unit}.`,
   inUnit: (title: string, unit: string) => `${title} (${unit})`,
   faces: {
-    above: 'Double line: groove on top.',
-    below: 'Dashed line: groove underneath.',
+    above: 'A, double line: groove on top.',
+    below: 'B, dashed: groove underneath.',
   },
   dimensions: 'Dimensions',
   picture: (a: {views: string; span: string; length: string; chord: string}) => `Drawing to scale of the glider ${a.views}: span ${a.span}, length ${a.length}, wing chord ${a.chord}.`,
