@@ -3,6 +3,7 @@ import type {DerivedValue} from './derived-value.js';
 /** Derived values by group, each loaded on first need so that a sentence carries only what it reads. */
 const groups: Readonly<Record<string, () => Promise<Readonly<Record<string, DerivedValue>>>>> = {
   balance: async () => (await import('./balance/values.js')).balanceValues,
+  dihedral: async () => (await import('./bench/dihedral-values.js')).dihedralValues,
   mass: async () => (await import('./balance/values.js')).massValues,
   sheet: async () => (await import('./sheet/sheet-values.js')).sheetValues,
   tail: async () => (await import('./balance/values.js')).tailValues,

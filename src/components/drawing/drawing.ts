@@ -85,7 +85,6 @@ export class GliderDrawing extends Calculator<Drawn> {
   }
 
   protected override get paths(): readonly DimensionPath[] {
-    // in the order of the table above, whatever the order on the page
     return [...new Set((['plan', 'side', 'front'] as const).filter((view) => this.views.includes(view)).flatMap((view) => pathsOf[view]))];
   }
 
