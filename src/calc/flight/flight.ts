@@ -1,0 +1,127 @@
+import {usualAir, type Air} from '../aero/air.js';
+import type {Setting} from '../aero/plane-loads.js';
+import type {Range} from '../aero/range.js';
+import type {GliderDesign} from '../design/design.js';
+import {memo} from '../memo.js';
+import {good, refused, type Outcome} from '../problem.js';
+import {flyingPlane, neutralPointBand, type FlyingPlane} from './flying-plane.js';
+import {glideAt, type Glide} from './glide.js';
+import {highest} from './highest.js';
+import {sensitivitiesOf, type Sensitivities} from './sensitivities.js';
+import {liftOf, mostLift, trimmedAt, trimmedFor} from './trimmed.js';
+
+/** A stable plane in still air: what it can do with the tail set for it, and what it does as it is built. Speeds in m/s. */
+export interface Flight {
+  readonly plane: FlyingPlane;
+  readonly air: Air;
+  /** As built. */
+  readonly trim: Outcome<Trim>;
+  /** With the tail set for the flattest glide, and for the slowest sink. */
+  readonly best: Glide;
+  readonly slowest: Glide;
+  /** From fast to slow, the tail set for each. */
+  readonly polar: readonly Glide[];
+  /** The most lift the wing can be used with, and the speed of that. */
+  readonly mostLift: Range;
+  readonly stall: number;
+}
+
+/** The one glide that a plane settles to by itself. */
+export interface Trim {
+  readonly glide: Glide;
+  /** What the neutral point's band makes of the speed: wide where the static margin is small. Throw at this speed, a little below level. */
+  readonly speed: Range;
+  /** Speed over the stall's. */
+  readonly stallMargin: number;
+  readonly sensitivities: Sensitivities;
+}
+
+/** Lift coefficients below this belong to dives, m/s beyond this to no hand. Common practice, no source. */
+const leastLift = 0.08;
+const fastestThrow = 12;
+
+/**
+ * How a design flies in some air, or why it does not: trim, glide, polar. Remembered for the same design and air.
+ *
+ * Refused: 'flight-unstable' {margin, forward, mass} with how far forward the balance has to come for the least static margin wanted and the mass at the
+ * nose that brings it there, 'wing-without-lift' where no setting of the tail makes the wing carry, and as {@link flyingPlane}. Inside,
+ * `trim` is refused with 'trim-dives' or 'trim-stalls' {edge}: by how much the tail's rear edge has to come up or down for the best glide.
+ */
+export function flightOf(design: GliderDesign, air: Air = usualAir): Outcome<Flight> {
+  const plane = flyingPlane(design);
+  return plane.ok ? flightOfPlane(plane.value, air) : plane;
+}
+
+const flightOfPlane = memo((plane: FlyingPlane, air: Air): Outcome<Flight> => {
+  if (!(plane.margin > 0)) return unstable(plane);
+  const most = mostLift(plane);
+  if (!(most.usual > leastLift && most.usual < Infinity)) return refused({code: 'wing-without-lift', path: 'wing.creases'});
+  const glideFor = (lift: number): Glide => glideAt(plane, trimmedFor(plane, lift, plane.built), air);
+  const range = [leastLift, most.usual] as const;
+  const best = glideFor(highest((lift) => glideFor(lift).ratio.usual, range));
+  const slowest = glideFor(highest((lift) => -glideFor(lift).sink.usual, range));
+  const stall = glideFor(most.usual).speed;
+  const steps = 20;
+  return good({
+    plane, air, best, slowest, mostLift: most, stall, trim: trimOf(plane, air, best, most, stall),
+    polar: Array.from({length: steps + 1}, (_, i) => glideFor(leastLift + (most.usual - leastLift) * i / steps)),
+  });
+});
+
+function unstable({margin, wanted: [least], balance, wingAt, mass, aero}: FlyingPlane): ReturnType<typeof refused> {
+  const forward = (least - margin) * aero.shape.wing.meanAerodynamicChord;
+  const place = balance - forward;
+  return refused({
+    code: 'flight-unstable', path: 'ballast.masses',
+    args: {margin, forward, ...(place + wingAt > 0 && {mass: mass * forward / (place + wingAt)})},
+  });
+}
+
+function trimOf(plane: FlyingPlane, air: Air, best: Glide, most: Range, stall: number): Outcome<Trim> {
+  const setting = trimmedAt(plane, plane.built);
+  const lift = liftOf(plane, setting);
+  const edge = edgeBetween(plane, plane.built, best.setting);
+  if (lift > most.usual) return refused({code: 'trim-stalls', path: 'arrangement.tailIncidence', args: {edge}});
+  const glide = lift > 0 ? glideAt(plane, setting, air) : undefined;
+  if (!glide || glide.speed > fastestThrow) return refused({code: 'trim-dives', path: 'arrangement.tailIncidence', args: {edge: -edge}});
+  return good({
+    glide, speed: speedRange(plane, glide, most), stallMargin: glide.speed / stall, sensitivities: sensitivitiesOf(plane, air, glide),
+  });
+}
+
+/** By how much the tail's rear edge comes down from one setting to another, m. */
+const edgeBetween = ({tailChord}: FlyingPlane, from: Setting, to: Setting): number => tailChord * (Math.sin(to.tailIncidence) - Math.sin(from.tailIncidence));
+
+/** The trimmed lift goes as one over the static margin, the speed as the root of the margin; no slower than the wing can fly. */
+function speedRange({margin}: FlyingPlane, {speed, lift}: Glide, most: Range): Range {
+  const at = (shift: number): number => speed * Math.sqrt(Math.max((margin + shift) / margin, lift / most.usual));
+  return {least: at(-neutralPointBand), usual: speed, most: at(neutralPointBand)};
+}
+
+/** A setting of the tail, and the glide with it. */
+export interface TailSetting {
+  readonly tailIncidence: number;
+  /** By how much its rear edge has to come up from how it is built, m. */
+  readonly rise: number;
+  readonly glide: Glide;
+}
+
+/**
+ * How the tail has to be set for a wanted speed.
+ *
+ * Refused: 'speed-below-stall' {speed, least}, and as {@link flightOf}.
+ */
+export function tailForSpeed(design: GliderDesign, wanted: number, air: Air = usualAir): Outcome<TailSetting> {
+  const flight = flightOf(design, air);
+  if (!flight.ok) return flight;
+  const {plane, stall, mostLift: most} = flight.value;
+  if (!(wanted >= stall)) return refused({code: 'speed-below-stall', args: {speed: wanted, least: stall, kind: 'speed'}});
+  let lift = most.usual * (stall / wanted) ** 2;
+  let glide = glideAt(plane, trimmedFor(plane, lift, plane.built), air);
+  // the cosine of the glide's angle hardly changes: each round leaves a thousandth of the miss before
+  for (let round = 0; round < 4; round++) {
+    lift *= (glide.speed / wanted) ** 2;
+    glide = glideAt(plane, trimmedFor(plane, lift, plane.built), air);
+  }
+  return good({tailIncidence: glide.setting.tailIncidence, rise: -edgeBetween(plane, plane.built, glide.setting), glide});
+}
