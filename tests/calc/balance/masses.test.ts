@@ -24,7 +24,7 @@ describe('the masses of a plane', () => {
   it('are board by area, balancing at the middle of each part', () => {
     const wing = item(defaultDesign, 'wing'), body = item(defaultDesign, 'body'), tail = item(defaultDesign, 'tailplane');
     expect(wing.mass).to.be.closeTo(0.66 * 0.12 * 0.45, 1e-12);
-    expect(wing.at).to.be.closeTo(210 * mm, 1e-12);
+    expect(wing.at).to.be.closeTo(260 * mm, 1e-12);
     expect(body.mass).to.be.closeTo(2 * 0.62 * 0.032 * 0.45, 1e-12);
     expect(body.at).to.be.closeTo(310 * mm, 1e-12);
     expect(tail.mass).to.be.closeTo(0.24 * 0.078 * 0.45, 1e-12);
@@ -36,7 +36,7 @@ describe('the masses of a plane', () => {
     expect(bead).to.be.closeTo(6.7 * g, 0.05 * g);   // 6.7 g/m for a bead of 3 mm
     const glue = item(defaultDesign, 'wing-glue');
     expect(glue.mass).to.be.closeTo(bead * (0.66 + 2 * 0.12), 1e-12);
-    expect(glue.at).to.be.closeTo(150 * mm + (0.66 * 48 + 0.24 * 60) / 0.9 * mm, 1e-12);
+    expect(glue.at).to.be.closeTo(200 * mm + (0.66 * 48 + 0.24 * 60) / 0.9 * mm, 1e-12);
     expect(item(defaultDesign, 'body-glue').mass).to.be.closeTo(bead * 2 * 0.62, 1e-12);
     expect(item(defaultDesign, 'tail-glue').mass).to.be.closeTo(bead * (0.078 + 2 * 0.07), 1e-12);
   });
@@ -75,7 +75,7 @@ describe('the masses of a plane', () => {
   it('are one mass where the whole plane was measured, besides the fitted weights', () => {
     const measured = withValues(defaultDesign, {'measured.mass': 90 * g, 'measured.balance': 50 * mm, 'ballast.masses': [{mass: 8 * g, at: 20 * mm}]});
     expect(massesOf(measured).items).to.deep.equal([
-      {id: 'plane', mass: massesOf(measured).items[0]?.mass, at: 0.15 + 50 * mm, sure: 'weighed', onWing: false},
+      {id: 'plane', mass: massesOf(measured).items[0]?.mass, at: 0.2 + 50 * mm, sure: 'weighed', onWing: false},
       {id: 'weight', mass: 8 * g, at: 20 * mm, sure: 'weighed', onWing: false},
     ]);
     expect(massesOf(measured).items[0]?.mass).to.be.closeTo(90 * g, 1e-12);

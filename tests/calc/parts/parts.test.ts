@@ -71,7 +71,7 @@ describe('the parts to cut', () => {
   it('raise the lower edge of a tapered body behind the wing, or from where its builder says', () => {
     const lower = (from: number | undefined) => partOf(withValues(defaultDesign, {'body.tailHeight': 12 * mm, 'body.taperFrom': from}), 'body')
       .outline.slice(0, 3).map(({x, y}) => [Math.round(x * 1e6) / 1e3, Math.round(y * 1e6) / 1e3]);
-    expect(lower(undefined)).to.deep.equal([[0, 0], [270, 0], [620, 20]]);
+    expect(lower(undefined)).to.deep.equal([[0, 0], [320, 0], [620, 20]]);
     expect(lower(0.4)).to.deep.equal([[0, 0], [400, 0], [620, 20]]);
     expect(lower(0)).to.deep.equal([[0, 0], [620, 20], [620, 32]]);
   });

@@ -71,7 +71,7 @@ describe('<glider-balance-point>', () => {
     if (!whole?.ok || !advice) throw new Error('no coins');
     const {count, place} = whole.value;
     // moments about the nose, by hand
-    const after = (80 * (150 + 80) + count * 3.92 * place * 1000) / (80 + count * 3.92) - 150;
+    const after = (80 * (200 + 80) + count * 3.92 * place * 1000) / (80 + count * 3.92) - 200;
     expect(after).to.be.closeTo((plane.target.middle - plane.wingAt) * 1000, 1e-6);
     expect(text(element, 'answer')).to.contain('It balances 80 mm behind').and.to.contain(`${String(count)} five-cent coins (${String(Math.round(count * 3.92))} g)`);
     expect(text(element, 'answer')).to.contain('in the middle of');
@@ -118,7 +118,7 @@ describe('<glider-balance-point>', () => {
   });
 
   it('slides the wing instead, and then balances in the middle of the target as it is then', async () => {
-    const element = await fixture<GliderBalancePoint>(html`<glider-balance-point units="metric" masses="36g@15mm"></glider-balance-point>`);
+    const element = await fixture<GliderBalancePoint>(html`<glider-balance-point units="metric" masses="18g@15mm"></glider-balance-point>`);
     await press(element, 'Slide the wing there');
     const {plane} = planOf(element);
     expect(plane.heavy).to.equal('neither');
