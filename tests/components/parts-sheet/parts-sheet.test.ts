@@ -1,5 +1,5 @@
 import {expect, fixture, html, waitUntil} from '@open-wc/testing';
-import {sendKeys, setViewport} from '@web/test-runner-commands';
+import {sendKeys} from '@web/test-runner-commands';
 import type {GliderPartsSheet} from '../../../src/components/parts-sheet/define.js';
 import '../../../src/components/parts-sheet/define.js';
 import '../../../src/components/design/define.js';
@@ -227,8 +227,7 @@ describe('<glider-parts-sheet>', () => {
 
   it('letters every piece legibly and nothing over anything else, narrow and wide', async () => {
     for (const [width, sheet, taper] of [[320, '700 mm', '120 mm'], [320, '1000 mm', '80 mm'], [520, '700 mm', '90 mm'], [1000, '700 mm', '120 mm']] as const) {
-      await setViewport({width, height: 800});
-      const host = await fixture<HTMLElement>(html`<glider-design wing-tip-chord=${taper} board-length=${sheet} board-width="500 mm"><glider-parts-sheet></glider-parts-sheet></glider-design>`);
+      const host = await fixture<HTMLElement>(html`<div style=${`inline-size: ${String(width)}px`}><glider-design wing-tip-chord=${taper} board-length=${sheet} board-width="500 mm"><glider-parts-sheet></glider-parts-sheet></glider-design></div>`);
       const element = host.querySelector('glider-parts-sheet');
       if (!element) throw new Error('no element');
       const svg = await drawn(element);
@@ -248,7 +247,6 @@ describe('<glider-parts-sheet>', () => {
       }
       host.remove();
     }
-    await setViewport({width: 800, height: 600});
   });
 
   it('hides what its author hides and locks what he locks', async () => {
