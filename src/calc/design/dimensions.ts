@@ -58,6 +58,9 @@ const ratio = <D extends number | undefined>(value: D, sensible: readonly [numbe
 const incidence = (sensible: readonly [number, number]) =>
   ({kind: 'angle', default: 0, sensible: [sensible[0] * deg, sensible[1] * deg], hard: [-20 * deg, 20 * deg]}) as const;
 
+const speed = <D extends number | undefined>(value: D, sensible: readonly [number, number], hard: readonly [number, number]) =>
+  ({kind: 'speed', default: value, sensible, hard}) as const;
+
 const count = (value: number, most: number, hardMost = most) =>
   ({kind: 'count', default: value, sensible: [1, most], hard: [0, hardMost]}) as const;
 
@@ -180,6 +183,15 @@ export const dimensions = {
   'measured.mass': mass(undefined, 20, 250, 0.1),
   /** Where that plane balances, behind the wing's root leading edge. */
   'measured.balance': length(undefined, 0, 150, -2000, 10_000),
+
+  /** The throw: the hand's height, and its speed and angle over the ground; left out, as the plane glides. */
+  'launch.height': length(1600, 1000, 2500, 10, 20_000),
+  'launch.speed': speed(undefined, [3, 10], [0.1, 40]),
+  'launch.angle': {kind: 'angle', default: undefined, sensible: [-15 * deg, 15 * deg], hard: [-90 * deg, 90 * deg]},
+  /** How much higher the nose is held than it stands in the glide. */
+  'launch.pitch': {kind: 'angle', default: 0, sensible: [-10 * deg, 10 * deg], hard: [-45 * deg, 45 * deg]},
+  /** Against the throw; less than nothing comes from behind. */
+  'launch.wind': speed(0, [-2, 3], [-20, 20]),
 } as const satisfies Readonly<Record<string, DimensionRow>>;
 
 type Table = typeof dimensions;

@@ -72,4 +72,9 @@ export const dimensionNotes = topic<Readonly<Record<DimensionPath, string>>>('di
   'balance.marginHigh': 'More than this makes the plane steady but hard to trim slow.',
   'measured.mass': 'On the scale, without the weights listed here.',
   'measured.balance': 'Behind the front edge of the wing in the middle, without the weights listed here.',
+  'launch.height': 'Of the balance point above the floor when the plane leaves the hand.',
+  'launch.speed': 'Of the hand over the ground; empty for the speed that the plane glides at.',
+  'launch.angle': 'Less than nothing is downwards; empty for the way that the plane glides.',
+  'launch.pitch': 'More than it points up in the glide; less than nothing is held down.',
+  'launch.wind': 'Steady, against the throw; less than nothing is from behind. Little or no wind is best.',
 });

@@ -77,4 +77,9 @@ export const dimensionWords = topic<Readonly<Record<DimensionPath, DimensionWord
   'balance.marginHigh': {label: 'Static margin, at most'},
   'measured.mass': {label: 'The whole plane weighs'},
   'measured.balance': {label: 'It balances at'},
+  'launch.height': {label: 'Height of the hand'},
+  'launch.speed': {label: 'Speed of the throw'},
+  'launch.angle': {label: 'Throw upwards by'},
+  'launch.pitch': {label: 'Nose held up by'},
+  'launch.wind': {label: 'Wind from ahead'},
 });

@@ -63,6 +63,10 @@ export const problemWords = topic<Readonly<Record<string, (a: Said) => string>>>
   'pieces-too-heavy': (a) => `${a['count'] ?? ''} of these are too heavy wherever they go: take fewer, or lighter ones.`,
   'count-out-of-range': (a) => `Give a whole number from ${a['least'] ?? ''} to ${a['most'] ?? ''}.`,
   'margin-too-wide': (a) => `An unused edge of ${a['edge'] ?? ''} all round leaves nothing of a sheet of ${a['length'] ?? ''} by ${a['width'] ?? ''}.`,
+  'overlap-too-wide': (a) => `Pages that meet can show at most ${a['most'] ?? ''} together.`,
+  'paper-too-small': () => 'This paper is too small for a template.',
+  'too-many-pages': (a) => `That would take more than ${a['most'] ?? ''} pages: take larger paper, or one page as big as the board.`,
+  'page-too-long': (a) => `No PDF has a page longer than ${a['most'] ?? ''}: spread the board over several pages.`,
   'prop-too-wide': (a) => `The stack is too wide: under this fold there is room for ${a['most'] ?? ''}.`,
   'prop-beyond-edge': (a) => `The panel does not reach a stack that stands ${a['fromCrease'] ?? ''} from the crease: at most ${a['most'] ?? ''}.`,
   'fold-out-of-range': (a) => `A fold of ${a['angle'] ?? ''} cannot be made on the bench: from nothing to ${a['most'] ?? ''}.`,
@@ -106,4 +110,6 @@ export const problemWords = topic<Readonly<Record<string, (a: Said) => string>>>
   'speed-below-stall': (a) => `It cannot fly at ${a['speed'] ?? ''}: it stalls below ${a['least'] ?? ''}.`,
   'trim-dives': () => 'It would only dive: lower the front edge of the tailplane, or take weight off the nose.',
   'trim-stalls': () => 'It would only stall: raise the front edge of the tailplane, or add weight to the nose.',
+  'throw-out-of-range': (a) => `Nobody throws like that: from ${a['least'] ?? ''} to ${a['most'] ?? ''}.`,
+  'wind-above-speed': (a) => `A wind of ${a['wind'] ?? ''} is no weather for a plane that flies at ${a['speed'] ?? ''}: wait until it is calmer.`,
 });
