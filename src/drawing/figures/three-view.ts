@@ -90,11 +90,13 @@ class Place {
   }
 
   line(key: string, a: XY, b: XY, stroke: 'thin' | 'dash' | 'mark' | 'cut' = 'thin'): void { this.pen.line(`${this.#key}-${key}`, this.on(a), this.on(b), stroke); }
-  /** A groove with the letter of its face, a little way along it. */
-  groove(key: string, {from, to, seen, face}: PlanLine): void {
+  /** A groove with the letter of its face, a little way along it; on a joint at its rear end, clear of the creases. */
+  groove(key: string, {from, to, seen, face, kind}: PlanLine): void {
     this.pen.crease(`${this.#key}-${key}`, this.on(from), this.on(to), !seen);
     const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
-    const share = Math.min(16 * this.u / length, 0.5);
+    if (length < 36 * this.u) return;   // the line itself tells the face where a letter would crowd it
+    const near = Math.min(11 * this.u / length, 0.3);
+    const share = kind === 'joint' ? 1 - near : near;
     this.text(`${key}-face`, {x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share + 4 * this.u}, face, {anchor: 'middle', soft: true, sizePx: 11, halo: true});
   }
 
