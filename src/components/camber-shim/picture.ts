@@ -12,12 +12,19 @@ const drawn = new WeakMap<WingFold, {readonly reader: string; readonly picture: 
 
 /** The bench as a figure, in millimetres, the leading edge always at the left; the same object for the same fold and reader. */
 export function camberPicture(host: GliderCamberShim, fold: WingFold): CamberPicture {
-  const reader = host.speech + host.system;
+  const {reader} = host;
   const kept = drawn.get(fold);
   if (kept?.reader === reader) return kept.picture;
   const picture = pictureOf(host, fold);
   drawn.set(fold, {reader, picture});
   return picture;
+}
+
+/** Back from the free edge along the last panel, which stands at the whole fold. */
+function apexOf({onBench: {pivot, edge}, panels, total}: WingFold, front: boolean): {readonly x: number; readonly y: number} {
+  if (panels.length < 3) return pivot;
+  const last = (front ? panels[0] : panels[panels.length - 1]) ?? 0;
+  return {x: edge.x - last * Math.cos(total), y: edge.y - last * Math.sin(total)};
 }
 
 function pictureOf(host: GliderCamberShim, fold: WingFold): CamberPicture {
@@ -38,7 +45,7 @@ function pictureOf(host: GliderCamberShim, fold: WingFold): CamberPicture {
     boards: onBench.boards.map((outline) => outline.map(mm)),
     stack: {near: side * onBench.stack[0] * 1000, far: side * onBench.stack[1] * 1000, layers},
     contacts: onBench.contacts.map(mm),
-    pivot: mm(onBench.pivot), edge: mm(onBench.edge),
+    pivot: mm(onBench.pivot), edge: mm(onBench.edge), apex: mm(apexOf(fold, wing.propped === 'front')),
     flatEnd: wing.propped === 'crest' ? mm({x: -front, y: 0}) : mm({x: -flat, y: 0}),
     crest: wing.propped === 'crest', fold: total, thickness: board.thickness * 1000,
     words: {

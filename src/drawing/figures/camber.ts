@@ -11,6 +11,8 @@ export interface CamberPicture {
   readonly stack: {readonly near: number; readonly far: number; readonly layers: readonly {readonly from: number; readonly to: number}[]};
   readonly contacts: readonly XY[];
   readonly pivot: XY;
+  /** The crease beside the last panel, where the whole fold has come together; the pivot where there is one crease. */
+  readonly apex: XY;
   /** The lower corner of the propped edge. */
   readonly edge: XY;
   readonly flatEnd: XY;
@@ -89,11 +91,12 @@ function drawLengths(pen: Pen, {side, pivot, edge, flatEnd, thickness, crest, wo
 }
 
 /** The fold between the bench and the propped panel. */
-function drawFold(pen: Pen, {side, pivot, edge, contacts: [contact = edge], fold, words}: CamberPicture): void {
+function drawFold(pen: Pen, {side, apex, edge, contacts: [contact = edge], fold, words}: CamberPicture): void {
   const {u} = pen;
   // the figure stands between arc and stack
-  const reach = Math.abs(contact.x - pivot.x) / u;
+  const reach = Math.abs(contact.x - apex.x) / u;
   const radius = Math.max(Math.min(reach * 0.55, reach - 52, 190), 14);
   const flat = side > 0 ? 0 : -Math.PI;
-  pen.angle('fold', {x: pivot.x, y: -pivot.y}, flat, side > 0 ? -fold : -Math.PI + fold, radius, words.fold);
+  if (apex.y > 2 * u) pen.line('level', {x: apex.x, y: -apex.y}, {x: apex.x + side * (radius + 14) * u, y: -apex.y}, 'dash');
+  pen.angle('fold', {x: apex.x, y: -apex.y}, flat, side > 0 ? -fold : -Math.PI + fold, radius, words.fold);
 }

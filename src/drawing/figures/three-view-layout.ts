@@ -21,14 +21,17 @@ interface Room {
 }
 
 /** Room in pixels for the dimension lines around each view, the same at any scale. A figure that lies flat beside its line may need more. */
-function roomsFor({figures: {bodyHeight, finHeight = '', rise = ''}}: ThreeViewPicture): Readonly<Record<ViewName, Room>> {
+function roomsFor({places, figures: {bodyHeight, finHeight = '', rise = ''}}: ThreeViewPicture): Readonly<Record<ViewName, Room>> {
   const lying = {left: Math.max(42, 26 + widthOf(bodyHeight)), right: Math.max(48, 26 + widthOf(finHeight))};
   return {
     side: {...lying, above: 30, below: 84},
-    plan: {...lying, above: 54, below: 0},
+    plan: {...lying, above: 54 + moreCreases(places), below: 0},
     front: {left: 14, right: Math.max(48, 24 + widthOf(rise)), above: 30, below: 48},
   };
 }
+
+/** Each crease after the first has a dimension line above those before it. */
+export const moreCreases = ({creases}: ThreeViewPicture['places']): number => 21 * Math.max(0, creases.length - 1);
 
 /** From here on the front view stands beside the side view, on one level with it. */
 const WIDE = 760;

@@ -1,6 +1,6 @@
 import type {Pen, XY} from '../pen.js';
 import type {Box, View} from '../view.js';
-import {belowPlan, isCrowded, layOutThreeView, noteLine} from './three-view-layout.js';
+import {belowPlan, isCrowded, layOutThreeView, moreCreases, noteLine} from './three-view-layout.js';
 import type {ViewName} from './three-view-layout.js';
 import {uprightDimension} from './upright-dimension.js';
 import type {PlanLine, ThreeViewShapes} from './three-view-shapes.js';
@@ -154,7 +154,7 @@ function drawPlan(at: Place, {shapes, places, figures, words}: ThreeViewPicture)
   const {u} = at;
   const {plan, extent} = shapes;
   const {wingAt, chord, tipBack, tipChord, halfSpan} = places;
-  at.title({x: 0, y: -extent.halfSpan - 36 * u}, words.plan);
+  at.title({x: 0, y: -extent.halfSpan - (36 + moreCreases(places)) * u}, words.plan);
   at.edgeOn('body', plan.body, 2 * Math.max(0, ...(plan.body ?? []).map(({y}) => y)));
   at.solid('tail', plan.tail);
   plan.fins.forEach((fin, i) => { at.edgeOn(`fin-${String(i)}`, fin, places.thickness); });
