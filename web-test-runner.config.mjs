@@ -1,5 +1,6 @@
 import {defaultReporter} from '@web/test-runner';
 import {browserFigures} from './tools/browser-figures.mjs';
+import {bundledPackagesServer} from './tools/bundled-packages.mjs';
 import {launcherFor} from './tools/launchers.mjs';
 import {strictPages} from './tools/strict-pages.mjs';
 import {typescriptServer} from './tools/typescript-server.mjs';
@@ -18,7 +19,7 @@ export default {
   <head><meta charset="utf-8"><title>Tests</title><link rel="icon" href="data:,"></head>
   <body><script type="module" src="${framework}"></script></body>
 </html>`,
-  plugins: [strictPages(), typescriptServer()],
+  plugins: [strictPages(), bundledPackagesServer(), typescriptServer()],
   browsers: await Promise.all(browsers.map(launcherFor)),
   concurrentBrowsers: browsers.length,
   reporters: [defaultReporter(), browserFigures()],

@@ -3,6 +3,7 @@ import net from 'node:net';
 import {fileURLToPath} from 'node:url';
 import {parseArgs} from 'node:util';
 import {startDevServer} from '@web/dev-server';
+import {bundledPackagesServer} from './bundled-packages.mjs';
 import {strictPages} from './strict-pages.mjs';
 import {typescriptServer} from './typescript-server.mjs';
 
@@ -37,7 +38,7 @@ await startDevServer({
   readCliArgs: false, readFileConfig: false, logStartMessage: false,
   config: {
     rootDir: fileURLToPath(new URL('..', import.meta.url)),
-    hostname: values.host, port, nodeResolve: true, middleware: [toDemo], plugins: [strictPages(), typescriptServer()],
+    hostname: values.host, port, nodeResolve: true, middleware: [toDemo], plugins: [strictPages(), bundledPackagesServer(), typescriptServer()],
   },
 });
 const name = ['0.0.0.0', '::'].includes(values.host) ? 'localhost' : values.host;

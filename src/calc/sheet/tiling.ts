@@ -66,7 +66,7 @@ interface Grid {
  * Spreads a template over as few pages as a handful of grids, upright and turned, finds. Neighbouring pages overlap; the trim line runs through
  * the middle of the overlap, and a page is kept exactly when something is cut between its trim lines.
  *
- * Refused: 'overlap-too-wide' {most} at `overlap`, 'paper-too-small' at `paper`, 'too-many-pages' {most} at `paper`.
+ * Refused: 'overlap-too-wide' {most} at `overlap`, 'paper-too-small' at `paper`, 'too-many-pages' {most, kind} at `paper`.
  */
 export function tileSheet(sheet: ToTile, room: PageRoom, overlap: number): Outcome<Tiling> {
   const shorter = Math.min(room.width, room.height);
@@ -75,7 +75,7 @@ export function tileSheet(sheet: ToTile, room: PageRoom, overlap: number): Outco
   const turnedOutlines = sheet.outlines.map((outline) => outline.map(({x, y}) => ({x: sheet.width - y, y: x})));
   const upright = tile(sheet.outlines, room, overlap), turned = tile(turnedOutlines, room, overlap);
   const best = upright && (!turned || upright.tiles.length <= turned.tiles.length) ? upright : turned;
-  if (!best || best.tiles.length > mostPages) return refused({code: 'too-many-pages', path: 'paper', args: {most: mostPages}});
+  if (!best || best.tiles.length > mostPages) return refused({code: 'too-many-pages', path: 'paper', args: {most: mostPages, kind: 'count'}});
   return good({...best, turned: best === turned, overlap});
 }
 

@@ -48,6 +48,9 @@ export abstract class Calculator<R> extends GliderElement {
   /** The formulas with this plane's numbers; nothing while what writes them is on its way. */
   protected abstract renderWorking(result: R): TemplateResult | undefined;
 
+  /** What can be taken away from the answer, such as files, between the question and the working; `result` is what holds now. */
+  protected renderTakeaway(_good: R, _result: Outcome<R>): TemplateResult | typeof nothing { return nothing; }
+
   /** What was worked out from the entries as they stand, or why nothing could be. */
   get result(): Outcome<R> {
     const refused = this.paths.flatMap((path) => this.state.refused[path]?.problem ?? []);
@@ -84,6 +87,7 @@ export abstract class Calculator<R> extends GliderElement {
         ${this.hides('answer') ? nothing : this.#renderAnswer(good, result)}</div>`}
       ${this.hides('picture') || good === undefined ? nothing : html`<div class=${stale ? 'stale' : ''}>${this.renderPicture(good)}</div>`}
       ${this.hides('question') ? nothing : html`<div part="question">${this.renderQuestion()}</div>`}
+      ${good === undefined ? nothing : this.renderTakeaway(good, result)}
       ${this.hides('working') || good === undefined ? nothing : html`<details part="working" @toggle=${this.#open}><summary>${this.say(commonWords).working}</summary>
         <div class="working ${stale ? 'stale' : ''}">${this.#opened ? this.renderWorking(good) : nothing}</div></details>`}
       <div class="hidden" aria-live="polite">${this.announcer.said}</div>

@@ -7,6 +7,7 @@ import type {Outcome, Problem} from '../../calc/problem.js';
 import {mostGliders} from '../../calc/sheet/from-parts.js';
 import {layOutSheets} from '../../drawing/figures/sheet-layout.js';
 import type {SheetPicture} from '../../drawing/figures/sheet-layout.js';
+import {sheetFileWords} from '../../messages/en/sheet-files.js';
 import {sheetWords} from '../../messages/en/sheet.js';
 import {Calculator} from '../base/calculator.js';
 import type {Answer} from '../base/calculator.js';
@@ -21,6 +22,7 @@ import {pictureInWords, sheetPicture} from './picture.js';
 import {pieceAt} from './piece-at.js';
 import {reasons, sheetAnswer} from './sentences.js';
 import {partsSheetStyles} from './styles.js';
+import type {Templates} from './templates.js';
 import {sheetWorking} from './working.js';
 
 const shortNames = {
@@ -59,7 +61,7 @@ const shown: ReadonlySet<string> = new Set(['kits', 'sheets', 'board.length', 'b
  * @attr {number} kits - How many gliders are cut, 1 to 40.
  * @attr {number} sheets - Sheets at hand, 1 to 40, where it is asked what they give.
  * @attr {string} wanted - What is asked: `sheets`, `gliders` or `span`.
- * @attr {string} hide - Parts left out: `heading`, `answer`, `picture`, `list`, `question`, `working`.
+ * @attr {string} hide - Parts left out: `heading`, `answer`, `picture`, `list`, `question`, `templates`, `working`.
  * @attr {string} lock - Dimensions that a reader may not change, `kits`, `sheets`, `wanted`; empty for all.
  * @slot - Shown while there is no glider.
  * @csspart card - The whole calculator.
@@ -72,6 +74,7 @@ const shown: ReadonlySet<string> = new Set(['kits', 'sheets', 'board.length', 'b
  * @csspart question - The fields.
  * @csspart field - A label with its field and what is wrong with it.
  * @csspart input - The native input of a field.
+ * @csspart templates - What makes files at true size.
  * @csspart working - The formulas.
  * @csspart problem - A sentence about something wrong.
  */
@@ -106,7 +109,8 @@ export class GliderPartsSheet extends Calculator<Found> {
   #found: Outcome<Found> | undefined;
   #pointed: number | undefined;
   #held: number | undefined;
-  #picture: {readonly of: Found; readonly speech: string; readonly lit: number | undefined; readonly picture: SheetPicture} | undefined;
+  #templates: Templates | 'asked' | 'not loaded' | undefined;
+  #picture: {readonly of: Found; readonly reader: string; readonly lit: number | undefined; readonly picture: SheetPicture} | undefined;
   readonly #figure = new Figure<SheetPicture>(this, {
     load: async () => (await import('../../drawing/figures/sheet.js')).drawSheets,
     data: () => (this.good ? this.#pictureOf(this.good) : undefined),
@@ -140,7 +144,7 @@ export class GliderPartsSheet extends Calculator<Found> {
       ${span === undefined || Math.abs(span - this.state.design.wing.span) < 1e-9 || this.locked('wing.span') ? nothing
         : html`<p class="use"><button type="button" part="button" @click=${() => { this.#useSpan(span); }}>${words.useSpan(this.write(span, 'length'))}</button></p>`}
       <div class="laid ${cut.plans.length === 1 ? 'beside' : ''}">
-        <div class="seen">${cut.plans.length === 0 ? nothing : html`<div @pointermove=${this.#pointAt} @pointerleave=${() => { this.#point(undefined); }}>${this.#figure.render(pictureInWords(this, cut))}</div>
+        <div class="seen"><p class="not-to-scale">${this.say(sheetFileWords).notToScale}</p>${cut.plans.length === 0 ? nothing : html`<div @pointermove=${this.#pointAt} @pointerleave=${() => { this.#point(undefined); }}>${this.#figure.render(pictureInWords(this, cut))}</div>
           <p class="source">${words.howToRead}</p>`}
           <p class="caution">${words.caution}</p></div>
         ${this.hides('list') || cut.plans.length === 0 ? nothing : cutList(this, cut, this.state.design, {
@@ -177,12 +181,12 @@ export class GliderPartsSheet extends Calculator<Found> {
   };
 
   #pictureOf(found: Found): SheetPicture {
-    const speech = this.speech + this.system;
+    const {reader} = this;
     const lit = this.#lit;
     const kept = this.#picture;
-    if (kept?.of === found && kept.speech === speech && kept.lit === lit) return kept.picture;
-    const picture = kept?.of === found && kept.speech === speech ? {...kept.picture, lit} : {...sheetPicture(this, found.cut), lit};
-    this.#picture = {of: found, speech, lit, picture};
+    if (kept?.of === found && kept.reader === reader && kept.lit === lit) return kept.picture;
+    const picture = kept?.of === found && kept.reader === reader ? {...kept.picture, lit} : {...sheetPicture(this, found.cut), lit};
+    this.#picture = {of: found, reader, lit, picture};
     return picture;
   }
 
@@ -215,6 +219,22 @@ export class GliderPartsSheet extends Calculator<Found> {
         this.dispatchEvent(new Event('change', {bubbles: true}));
       }}>${(['sheets', 'gliders', 'span'] as const).map((one) => html`<option value=${one} ?selected=${one === this.#wanted}>${words.questions[one]}</option>`)}</select></span><span></span></div>`;
   }
+
+  protected override renderTakeaway(found: Found, {ok}: Outcome<Found>): TemplateResult | typeof nothing {
+    if (this.hides('templates')) return nothing;
+    const words = this.say(sheetFileWords);
+    const templates = this.#templates;
+    return html`<details class="templates" part="templates" @toggle=${this.#askForTemplates}><summary>${words.heading}</summary>
+      ${templates === undefined || templates === 'asked' ? nothing : templates === 'not loaded' ? html`<p class="problem" part="problem">${words.notLoaded}</p>`
+        : html`<div class="making">${templates.render(found, ok)}</div>`}</details>`;
+  }
+
+  readonly #askForTemplates = (): void => {
+    if (this.#templates !== undefined && this.#templates !== 'not loaded') return;
+    this.#templates = 'asked';
+    this.await(import('./templates.js').then(({Templates: Panel}) => { this.#templates = new Panel(this); }, () => { this.#templates = 'not loaded'; })
+      .finally(() => { this.requestUpdate(); }));
+  };
 
   protected override renderWorking(found: Found): TemplateResult { return sheetWorking(this, found); }
 }

@@ -21,10 +21,21 @@ export const partsSheetStyles = css`
   button.piece { min-inline-size: 2rem; min-block-size: 1.6rem; padding: 0 .25rem; border-color: var(--_rule); font-variant-numeric: tabular-nums; margin-inline-end: .3rem; }
   button.piece[aria-pressed='true'] { border-color: var(--_accent); color: var(--_accent); }
   .corner { white-space: nowrap; }
+  .making { display: grid; gap: .8rem; padding-block: .5rem .4rem; }
+  .making > p { margin: 0; }
+  .making .source { font-size: .94em; text-wrap: pretty; }
+  .making details.more .source { margin-block: .4rem .2rem; }
+  .make { display: flex; flex-wrap: wrap; gap: .6rem; }
+  [role='status'] p { margin: 0; }
+  a.file { color: var(--_ink); text-underline-offset: .2em; }
+  a.file:focus-visible { outline: 2px solid var(--_accent); outline-offset: 2px; }
+  .not-to-scale { display: none; }
   .use { margin: 0 0 1rem; }
-  @container (min-width: 56rem) { .laid.beside { grid-template-columns: minmax(0, 1.6fr) minmax(20rem, 1fr); } }
+  @container (min-width: 56rem) { .laid.beside { grid-template-columns: minmax(0, 1fr) minmax(min-content, 23rem); } }
   @container (max-width: 26rem) { .list th, .list td { padding-inline-end: .45rem; } }
   @media print {
+    .templates { display: none; }
+    .not-to-scale { display: block; margin: 0; font-weight: 600; }
     .list { overflow: visible; }
     button.piece { display: inline; border: 0; padding: 0; color: inherit; }
     .list tbody { break-inside: avoid; }

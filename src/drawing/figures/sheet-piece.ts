@@ -12,22 +12,33 @@ const same = (a: LineSketch, b: LineSketch): boolean =>
 const shownOf = (lines: readonly LineSketch[]): readonly LineSketch[] => lines.filter((line, i) =>
   !lines.some((other, k) => k !== i && same(line, other) && (other.kind !== 'mark' && line.kind === 'mark' || other.kind === line.kind && other.face === 'A' && line.face === 'B')));
 
-/** A piece to cut out, the grooves and marks on it, and its number, name and size as far as they fit. */
-export function drawPiece(pen: Pen, key: string, on: (p: XY) => XY, piece: PieceSketch, lit: boolean, lettered: Lettered): void {
-  const {u} = pen;
+/** A piece as its lettering sees it, at so many millimetres per pixel, and where the corner of its bounds lies in the figure. */
+export function flatPiece(piece: PieceSketch, on: (p: XY) => XY, mmPerPx: number): {readonly corner: XY; readonly shape: FlatPiece} {
   const outline = piece.outline.map(on);
   const corner = {x: Math.min(...outline.map(({x}) => x)), y: Math.min(...outline.map(({y}) => y))};
-  const lines = shownOf(piece.lines).map((line) => ({...line, from: on(line.from), to: on(line.to)}));
-  pen.polygon(key, outline, lit ? 'accent' : 'cut', lit ? 'stack' : 'paper');
-  lines.forEach((line, i) => { drawLine(pen, `${key}-line-${String(i)}`, line); });
-
-  const flat = ({x, y}: XY): XY => ({x: rounded((x - corner.x) / u), y: rounded((y - corner.y) / u)});
-  const shape: FlatPiece = {
-    outline: outline.map(flat),
-    lines: lines.map(({kind, face, from, to}) => ({segment: [flat(from), flat(to)], mark: kind === 'mark', letter: kind === 'mark' && face === 'A' ? undefined : face})),
-    places: piece.places.map(({words, at}) => ({words, at: flat(on(at))})),
-    number: piece.number, name: piece.name, size: piece.size,
+  const flat = ({x, y}: XY): XY => ({x: rounded((x - corner.x) / mmPerPx), y: rounded((y - corner.y) / mmPerPx)});
+  return {
+    corner,
+    shape: {
+      outline: outline.map(flat),
+      lines: shownOf(piece.lines).map(({kind, face, from, to}) =>
+        ({segment: [flat(on(from)), flat(on(to))], mark: kind === 'mark', letter: kind === 'mark' && face === 'A' ? undefined : face})),
+      places: piece.places.map(({words, at}) => ({words, at: flat(on(at))})),
+      number: piece.number, name: piece.name, size: piece.size,
+    },
   };
+}
+
+/**
+ * A piece to cut out, the grooves and marks on it, and its number, name and size as far as they fit: on the part of it that is `seen`, where the
+ * rest lies on another page; null where too little is seen to be written on.
+ */
+export function drawPiece(pen: Pen, key: string, on: (p: XY) => XY, piece: PieceSketch, lit: boolean, lettered: Lettered, seen: PieceSketch | null = piece): void {
+  const {u} = pen;
+  pen.polygon(key, piece.outline.map(on), lit ? 'accent' : 'cut', lit ? 'stack' : 'paper');
+  shownOf(piece.lines).forEach((line, i) => { drawLine(pen, `${key}-line-${String(i)}`, {...line, from: on(line.from), to: on(line.to)}); });
+  if (!seen) return;
+  const {corner, shape} = flatPiece(seen, on, u);
   letteringLike(shape, lettered).forEach(({words, at, anchor, upright, px, bold, soft, halo, wipePx}, i) => {
     const place = {x: corner.x + at.x * u, y: corner.y + at.y * u};
     if (wipePx !== undefined) pen.circle(`${key}-wiped-${String(i)}`, {x: place.x, y: place.y - 4.1 * u}, wipePx / 2, 'none', lit ? 'stack' : 'paper');

@@ -1,0 +1,45 @@
+import {fileURLToPath} from 'node:url';
+import {build} from 'esbuild';
+
+/** Packages that are no plain modules, or bring some that are not: each is made into one, for the page and for the bundles. */
+const names = ['jspdf', 'svg2pdf.js', 'dxf-writer'];
+const served = '/bundled-packages/';
+
+// jspdf offers to print web pages by these; it loads them only when asked to, and nobody here asks
+const unused = ['canvg', 'dompurify', 'html2canvas'];
+
+const withoutUnused = {
+  name: 'without-unused',
+  setup({onResolve, onLoad}) {
+    onResolve({filter: new RegExp(`^(${unused.join('|')})$`)}, ({path}) => ({path, namespace: 'unused'}));
+    onLoad({filter: /./, namespace: 'unused'}, () => ({contents: 'export default undefined;'}));
+  },
+};
+
+const bundles = new Map();
+
+/** The text of a package as one module, which imports the other bundled packages by their names. */
+function bundleOf(name) {
+  if (!bundles.has(name)) {
+    bundles.set(name, build({
+      entryPoints: [name], absWorkingDir: fileURLToPath(new URL('..', import.meta.url)),
+      bundle: true, format: 'esm', target: 'es2022', conditions: ['production', 'browser'], external: names.filter((other) => other !== name),
+      plugins: [withoutUnused], write: false, logLevel: 'silent', legalComments: 'none',
+    }).then(({outputFiles: [file]}) => file.text));
+  }
+  return bundles.get(name);
+}
+
+/** For Rollup. */
+export const bundledPackages = () => ({
+  name: 'bundled-packages',
+  resolveId: (source) => (names.includes(source) ? `\0bundled:${source}` : null),
+  load: (id) => (id.startsWith('\0bundled:') ? bundleOf(id.slice('\0bundled:'.length)) : null),
+});
+
+/** For @web/dev-server and @web/test-runner. */
+export const bundledPackagesServer = () => ({
+  name: 'bundled-packages',
+  resolveImport: ({source}) => (names.includes(source) ? `${served}${source}.js` : undefined),
+  serve: async ({path}) => (path.startsWith(served) ? {body: await bundleOf(path.slice(served.length, -'.js'.length)), type: 'js'} : undefined),
+});
