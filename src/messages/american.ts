@@ -6,7 +6,8 @@ const spellings: readonly (readonly [RegExp, string])[] = [
   [/\b([Cc])olour/g, '$1olor'],
   [/\b([Aa])erofoil/g, '$1irfoil'],
   [/\b([Aa])eroplane/g, '$1irplane'],
-  [/\b([Mm])etre/g, '$1eter'],
+  [/([Mm])etre/g, '$1eter'],   // millimetres too
+  [/\b([Mm])odelling/g, '$1odeling'],
   [/\b([Gg])ram(me)s?\b/g, '$1ram'],
 ];
 

@@ -1,13 +1,24 @@
 import type * as American from './american.js';
 import type {Topic} from './topic.js';
 
+/**
+ * The words of a language by topic, in the shape that the topic has in English: the words themselves where every element says them, the way to
+ * them where only some do.
+ */
+export type Pack = Readonly<Record<string, object | (() => Promise<{readonly default: object}>)>>;
+
 /** Other languages than English, each loaded when a page first asks for it. */
-const packs: Readonly<Record<string, () => Promise<{default: Readonly<Record<string, unknown>>}>>> = {
+const packs: Readonly<Record<string, () => Promise<{readonly default: Pack}>>> = {
   de: () => import('./de/index.js'),
 };
 
-/** Words by language and topic. */
-const loaded = new Map<string, Readonly<Record<string, unknown>>>();
+/** What has been loaded, by language and topic; undefined where a language has no words for a topic. */
+const loaded = new Map<string, Record<string, object | undefined>>();
+
+let arrived = 0;
+
+/** How often words have arrived so far: what was written before the latest of them is to be written anew. */
+export const arrivals = (): number => arrived;
 
 /** How American English spells the same words, once it has been asked for. */
 let american: typeof American.american | undefined;
@@ -16,7 +27,7 @@ const isAmerican = (lang: string): boolean => /^en-us\b/i.test(lang);
 
 const primary = (lang: string): string => lang.toLowerCase().split('-')[0] ?? 'en';
 
-/** The words of a topic in a language; in English until that language has been loaded. */
+/** The words of a topic in a language; in English until they have been loaded, or where there are none. */
 export function wordsFor<T>(topic: Topic<T>, lang: string): T {
   const respell = isAmerican(lang) ? american : undefined;
   if (respell) return respell(topic);
@@ -24,19 +35,23 @@ export function wordsFor<T>(topic: Topic<T>, lang: string): T {
 }
 
 /** Fetches words that are missing, and tells when they have arrived; nothing where there is nothing to wait for. */
-export function loadLanguage(lang: string): Promise<boolean> | undefined {
+export function loadWords({name}: Topic<unknown>, lang: string): Promise<boolean> | undefined {
   if (isAmerican(lang)) {
     return american ? undefined : import('./american.js').then((module) => {
       ({american} = module);
+      arrived++;
       return true;
     });
   }
-  const key = primary(lang);
-  const pack = packs[key];
-  if (!pack || loaded.has(key)) return undefined;
-  return pack().then(({default: words}) => {
-    loaded.set(key, words);
-    return true;
+  const language = primary(lang);
+  const pack = packs[language];
+  const had = loaded.get(language);
+  return !pack || (had && name in had) ? undefined : pack().then(async ({default: topics}) => {
+    const found = topics[name];
+    const words = typeof found === 'function' ? (await (found as () => Promise<{readonly default: object}>)()).default : found;
+    loaded.set(language, {...loaded.get(language), [name]: words});
+    arrived++;
+    return words !== undefined;
   });
 }
 

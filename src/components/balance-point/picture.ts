@@ -21,7 +21,7 @@ const drawn = new WeakMap<BalancePlan, {readonly reader: string; readonly pictur
 
 /** The plane as a figure; the same object for the same plan and reader. */
 export function balancePicture(host: GliderBalancePoint, plan: BalancePlan): BalancePicture {
-  const reader = host.speech + host.system;
+  const {reader} = host;
   const kept = drawn.get(plan);
   if (kept?.reader === reader) return kept.picture;
   const picture = pictureOf(host, plan);

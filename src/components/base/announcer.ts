@@ -8,6 +8,7 @@ export class Announcer implements ReactiveController {
   said = '';
   #host: ReactiveControllerHost;
   #answer: string | undefined;
+  #reader: string | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(host: ReactiveControllerHost) {
@@ -17,14 +18,15 @@ export class Announcer implements ReactiveController {
 
   hostDisconnected(): void { clearTimeout(this.#timer); }
 
-  /** To be told the answer after each rendering; the first one is not news. */
-  hear(answer: string): void {
-    const news = this.#answer !== undefined && answer !== this.#answer;
+  /** To be told the answer after each rendering; neither the first one nor the same one in other words is news. */
+  hear(answer: string, reader: string): void {
+    const news = this.#answer !== undefined && answer !== this.#answer && reader === this.#reader;
     this.#answer = answer;
+    this.#reader = reader;
     if (!news) return;
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => {
-      this.said = answer;
+      this.said = this.#answer ?? answer;
       this.#host.requestUpdate();
     }, QUIET);
   }

@@ -103,7 +103,7 @@ export abstract class Calculator<R> extends GliderElement {
 
   #renderAnswer(good: R | undefined, result: Outcome<R>): TemplateResult {
     const said = good === undefined ? undefined : this.answer(good);
-    if (result.ok && said) this.announcer.hear(plain(said.sentence));
+    if (result.ok && said) this.announcer.hear(plain(said.sentence), this.reader);
     const loose = result.ok ? [] : result.problems.filter((p) => !this.besideAField(p));
     return html`${said ? html`<p class="answer ${result.ok ? '' : 'stale'}" part="answer">${emphasised(said.sentence)}${
       said.aside ? html`<span class="aside" part="aside">${emphasised(said.aside)}</span>` : nothing}</p>` : nothing}

@@ -8,7 +8,7 @@ import type {QuantityKind, SystemOfUnits} from '../../calc/units/kinds.js';
 import {writeQuantity} from '../../calc/units/write.js';
 import type {WriteOptions} from '../../calc/units/write.js';
 import {commonWords} from '../../messages/en/common.js';
-import {decimalMark, loadLanguage, wordsFor} from '../../messages/speaker.js';
+import {arrivals, decimalMark, loadWords, wordsFor} from '../../messages/speaker.js';
 import type {Topic} from '../../messages/topic.js';
 import {version} from '../../version.js';
 import {DesignLink} from './link.js';
@@ -108,12 +108,14 @@ export class GliderElement extends LitElement {
     return this.units === 'inch' || this.units === 'metric' ? this.units : this.state.units ?? unitsOf(this.speech);
   }
   get decimal(): '.' | ',' { return decimalMark(this.speech); }
+  /** Language, units and the words that have arrived: what was written for one reader is written anew for another. */
+  get reader(): string { return `${this.speech} ${this.system} ${String(arrivals())}`; }
 
   /** The words of a topic in the reader's language; renders again once they have been loaded. */
   say<T>(topic: Topic<T>): T {
     const lang = this.speech;
-    const language = loadLanguage(lang);
-    if (language && this.isConnected) this.await(language.then((arrived) => { if (arrived) this.requestUpdate(); }, () => undefined));
+    const missing = loadWords(topic, lang);
+    if (missing && this.isConnected) this.await(missing.then((arrived) => { if (arrived) this.requestUpdate(); }, () => undefined));
     return wordsFor(topic, lang);
   }
 

@@ -31,7 +31,7 @@ export class FigureDrawing<T> {
   draw(svg: SVGSVGElement, width: number): void {
     const data = this.#options.data();
     if (data === undefined) return;
-    const reader = this.#host.speech + this.#host.system;
+    const {reader} = this.#host;
     if (this.#pen?.svg !== svg) {
       this.#pen = {svg, pen: new Pen(svg, screenInk, `glider-figure-${String(++figures)}`)};
       this.#drawn = undefined;

@@ -27,7 +27,7 @@ export class DihedralPictures {
   }
 
   #pictureOf(solved: Solved): DihedralPicture {
-    const reader = this.#host.speech + this.#host.system;
+    const {reader} = this.#host;
     if (this.#made?.of !== solved || this.#made.reader !== reader) this.#made = {of: solved, reader, picture: this.#picture(solved)};
     return this.#made.picture;
   }

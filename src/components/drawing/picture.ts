@@ -34,7 +34,7 @@ export class ThreeViewPictures {
   }
 
   #pictureOf(shown: Shown): ThreeViewPicture {
-    const reader = this.#host.speech + this.#host.system;
+    const {reader} = this.#host;
     if (this.#made?.of !== shown || this.#made.reader !== reader) this.#made = {of: shown, reader, picture: this.#picture(shown)};
     return this.#made.picture;
   }

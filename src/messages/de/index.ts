@@ -1,1 +1,19 @@
-export default {};
+import type {Pack} from '../speaker.js';
+import common from './common.js';
+import dimensions from './dimensions.js';
+
+/** German: what every element says, and where the words of the other topics are. */
+export default {
+  common, dimensions,
+  'balance': () => import('./balance.js'),
+  'balance-working': () => import('./balance-working.js'),
+  'camber': () => import('./camber.js'),
+  'camber-working': () => import('./camber-working.js'),
+  'dihedral': () => import('./dihedral.js'),
+  'dihedral-figure': () => import('./dihedral-figure.js'),
+  'dihedral-working': () => import('./dihedral-working.js'),
+  'dimension-notes': () => import('./dimension-notes.js'),
+  'drawing': () => import('./drawing.js'),
+  'problems': () => import('./problems.js'),
+  'sheet': () => import('./sheet.js'),
+} satisfies Pack;

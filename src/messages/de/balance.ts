@@ -1,0 +1,63 @@
+import type {balanceWords} from '../en/balance.js';
+
+type Put = Parameters<typeof balanceWords.en.put>[0];
+
+const where = ({end, distance, beyond}: Pick<Put, 'end' | 'distance' | 'beyond'>): string =>
+  end === 'nose' ? `${distance} ${beyond ? 'vor' : 'hinter'} der Nase` : `${distance} ${beyond ? 'hinter' : 'vor'} dem Rumpfende`;
+
+/** Coins by their id; each of them is feminine, and "n" makes several of one. */
+const coins: Readonly<Record<string, string>> = {
+  'eur-0.01': 'Ein-Cent-Münze', 'eur-0.02': 'Zwei-Cent-Münze', 'eur-0.05': 'Fünf-Cent-Münze', 'eur-0.10': 'Zehn-Cent-Münze', 'eur-0.20': 'Zwanzig-Cent-Münze',
+  'eur-0.50': 'Fünfzig-Cent-Münze', 'eur-1': 'Ein-Euro-Münze', 'eur-2': 'Zwei-Euro-Münze',
+  'usd-0.01': 'US-Ein-Cent-Münze', 'usd-0.05': 'US-Fünf-Cent-Münze', 'usd-0.10': 'US-Zehn-Cent-Münze', 'usd-0.25': 'US-Vierteldollar-Münze',
+  'usd-0.50': 'US-Halbdollar-Münze', 'usd-1': 'US-Dollar-Münze',
+  'gbp-0.01': 'Penny-Münze', 'gbp-0.02': 'Zwei-Pence-Münze', 'gbp-0.05': 'Fünf-Pence-Münze', 'gbp-0.10': 'Zehn-Pence-Münze', 'gbp-0.20': 'Zwanzig-Pence-Münze',
+  'gbp-0.50': 'Fünfzig-Pence-Münze', 'gbp-1': 'Ein-Pfund-Münze', 'gbp-2': 'Zwei-Pfund-Münze',
+};
+
+const balances = ({at, ahead}: Pick<Put, 'at' | 'ahead'>): string => `Der Schwerpunkt liegt **${at}** ${ahead ? 'vor' : 'hinter'} der Vorderkante des Flügels`;
+
+const words: typeof balanceWords.en = {
+  heading: 'Schwerpunkt: wo er liegt und welcher Ballast fehlt',
+  piece: (id, count) => {
+    const [, size] = /^washer-m(\d+)$/.exec(id) ?? [];
+    const one = size === undefined ? coins[id] : `M${size}-Unterlegscheibe`;
+    return one === undefined ? id : count === 1 ? one : `${one}n`;
+  },
+  pieces: (count, name, mass) => `${count} ${name} (${mass})`,
+  clay: (mass, ball) => `${mass} Knete (Kugel von ${ball})`,
+  grams: (mass) => mass,
+  range: (from, to) => `${from} bis ${to}`,
+  onTarget: (a) => `${balances(a)}, im Zielbereich von **${a.target}**: Ballast ist nicht nötig.`,
+  put: (a) => `${balances(a)}; **${a.what}** ${where(a)} anbringen, dann liegt er bei **${a.then}**, ${a.middle ? 'mitten im' : 'im'} Zielbereich von ${a.target}.`,
+  noWay: (a) => `${balances(a)}, der Gleiter ist ${a.heavy === 'nose' ? 'kopflastig' : 'schwanzlastig'}: Der Schwerpunkt soll bei **${a.target}** liegen.`,
+  off: {tail: (d) => `Das ist ${d} zu weit hinten: Der Gleiter ist schwanzlastig.`, nose: (d) => `Das ist ${d} zu weit vorn: Der Gleiter ist kopflastig.`},
+  margin: (margin) => `Das Stabilitätsmaß ist ${margin} der mittleren Profiltiefe.`,
+  loading: (a) => `${a.with ? 'Damit' : 'So'} wiegt der Gleiter ${a.mass}; Flächenbelastung ${a.wing}, kubische Flächenbelastung ${a.cube} (Flügel wie im Flug).`,
+  moved: {nose: 'Der angegebene Platz für Ballast liegt hinter dem Ziel, deshalb kommt der Ballast nach vorn an die Nase.', tail: 'Ballast fehlt hinter dem Ziel, deshalb kommt er nach hinten ans Leitwerk.'},
+  otherWays: 'Andere Wege',
+  least: (mass, edge) => `Mit ${mass} an derselben Stelle ist gerade der Rand des Zielbereichs erreicht, ${edge}.`,
+  ball: (mass, across) => `Knete: ${mass} sind eine Kugel von ${across} Durchmesser.`,
+  perMass: (a) => `Je ${a.step} dort wandert der Schwerpunkt anfangs um ${a.shift} nach ${a.forward ? 'vorn' : 'hinten'}.`,
+  slide: (a) => `Oder ohne Ballast den Flügel um ${a.by} nach ${a.back ? 'hinten' : 'vorn'} schieben, auf ${a.to} hinter der Nase: Dann liegt der Schwerpunkt bei ${a.then}, mitten im Zielbereich, der dann gilt.`,
+  noSlide: 'Den Flügel zu schieben reicht allein nicht: Er käme vom Rumpf herunter oder stieße ans Leitwerk.',
+  takeOff: {
+    weight: (mass, at) => `Oder vom Ballast ${at} hinter der Nase ${mass} wegnehmen.`,
+    tailplane: (mass, of) => `Oder das Leitwerk, jetzt ${of}, um ${mass} leichter machen: auf einer Seite die Deckschicht abziehen.`,
+  },
+  stack: (height) => `In einem Stapel sind sie ${height} hoch; auf beide Seiten des Rumpfs verteilen.`,
+  fit: 'Diesen Ballast anbringen', slideNow: 'Den Flügel dorthin schieben', clear: 'Allen Ballast abnehmen',
+  atHand: 'Vorhandener Ballast', howMany: 'Wie viele', asNeeded: 'so viele wie nötig',
+  anyClay: 'Knete', anyMass: 'alles, was sich wiegen lässt',
+  groups: {weighs: 'Was die Teile wiegen', size: 'Wie der Gleiter gebaut ist', steady: 'Wie stabil er sein soll'},
+  caution: 'Jeden Ballast so festkleben, dass er nicht wegfliegen kann; Münzen und Kleinteile gehören nicht in die Hände kleiner Kinder. Die ersten Würfe über Gras, weg von Menschen; Regeln vor Ort und Aufsicht gehen vor.',
+  picture: (a) => `Seitenansicht des Gleiters, Nase links. Der Schwerpunkt liegt ${a.now} hinter der Vorderkante des Flügels; er soll bei ${a.target} liegen.`,
+  pictureWeight: (a) => `Mit ${a.what} ${where(a)} liegt er bei ${a.then}.`,
+  now: (at) => `jetzt ${at}`,
+  then: (at) => `dann ${at}`,
+  here: (target) => `Ziel: ${target}`,
+  hereShort: 'Ziel',
+  neutral: 'Neutralpunkt',
+};
+
+export default words;

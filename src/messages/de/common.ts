@@ -1,0 +1,17 @@
+import type {commonWords} from '../en/common.js';
+
+const words: typeof commonWords.en = {
+  more: 'Mehr',
+  working: 'Der Rechenweg',
+  where: 'Woher das kommt',
+  numbers: 'Die Zahlen im Bild',
+  noDesign: (id) => `Auf dieser Seite gibt es keinen Entwurf namens ${id}.`,
+  stale: 'Das ist die letzte Antwort, die gepasst hat; bitte die unten markierte Angabe berichtigen.',
+  unanswered: 'Die Antwort erscheint hier, sobald die unten markierte Angabe berichtigt ist.',
+  about: (quantity) => `etwa ${quantity}`,
+  use: 'Übernehmen',
+  dash: '–',
+  edit: (label) => `Ändern: ${label}`,
+};
+
+export default words;

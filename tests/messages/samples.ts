@@ -1,0 +1,42 @@
+/** A stand-in for what is filled into a sentence: each of its properties is its own name in brackets, and so is the sentence's share of it. */
+function stand(name: string, known: Readonly<Record<string, unknown>>): unknown {
+  return new Proxy({}, {
+    get: (_, key) => {
+      if (key === Symbol.toPrimitive) return () => `‹${name}›`;
+      if (typeof key === 'symbol') return undefined;
+      return key in known ? known[key] : `‹${key}›`;
+    },
+  });
+}
+
+/** What must be a number, a list, or one of a few words for a sentence to be made. */
+const usual: Readonly<Record<string, unknown>> = {
+  side: 'rear', place: 'edge', where: 'edge', propped: 'panel', end: 'nose', heavy: 'nose', part: 'wing', missing: ['wing', 'fin'], at: ['‹at›'],
+  sheets: 2, kits: 2, gliders: 3, used: 1, needed: 2, layers: 2, perSheet: 2, first: 1, alike: 3, only: false,
+};
+
+/** Sentences whose arguments are not spoken as they are. */
+const own: Readonly<Record<string, readonly unknown[]>> = {
+  'balance.piece': ['eur-0.05', 3],
+  'camber.stack': [2, 3, 4],
+  'sheet.noOutline': ['fin'],
+  'sheet.maybeFewer': [2],
+  'sheet.allAlike': [2],
+  'sheet.show': [stand('0', {number: 1})],
+  'sheet.piece': [stand('0', {number: 1})],
+  'sheet.pictureSheet': ['‹title›', ['‹a›', '‹b›']],
+  'sheet.sheetNumbers': [1, 1],
+  'sheet.note.pieces': [2],
+  'sheet.note.marks': [[{label: 'wing-front', at: '‹a›'}, {label: 'tail-rear', at: '‹b›'}]],
+  'sheet.note.centre': [['A']],
+  'sheet.fits': [stand('0', {...usual, from: 'each'})],
+  'sheet.gives': [stand('0', {...usual, from: 'last', used: 2})],
+  'sheet.use': [stand('0', {used: '‹used›'})],
+  'sheet.because.area': [2],
+};
+
+/** Arguments for the sentence at a path such as `camber.gives`. */
+export const samplesFor = (path: string): readonly unknown[] => own[path] ?? [0, 1, 2].map((i) => stand(String(i), usual));
+
+/** What stands in a sentence of its arguments, in the order of the alphabet. */
+export const filledIn = (sentence: string): readonly string[] => [...new Set(sentence.match(/‹\w+›/g) ?? [])].sort();

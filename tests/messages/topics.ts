@@ -1,0 +1,20 @@
+import {balanceWorkingWords} from '../../src/messages/en/balance-working.js';
+import {balanceWords} from '../../src/messages/en/balance.js';
+import {camberWorkingWords} from '../../src/messages/en/camber-working.js';
+import {camberWords} from '../../src/messages/en/camber.js';
+import {commonWords} from '../../src/messages/en/common.js';
+import {dihedralFigureWords} from '../../src/messages/en/dihedral-figure.js';
+import {dihedralWorkingWords} from '../../src/messages/en/dihedral-working.js';
+import {dihedralWords} from '../../src/messages/en/dihedral.js';
+import {dimensionNotes} from '../../src/messages/en/dimension-notes.js';
+import {dimensionWords} from '../../src/messages/en/dimensions.js';
+import {drawingWords} from '../../src/messages/en/drawing.js';
+import {problemWords} from '../../src/messages/en/problems.js';
+import {sheetWords} from '../../src/messages/en/sheet.js';
+import type {Topic} from '../../src/messages/topic.js';
+
+/** Every topic there is in English; that none is missing here is checked with the languages themselves. */
+export const topics: readonly Topic<unknown>[] = [
+  balanceWords, balanceWorkingWords, camberWords, camberWorkingWords, commonWords, dihedralWords, dihedralFigureWords, dihedralWorkingWords,
+  dimensionNotes, dimensionWords, drawingWords, problemWords, sheetWords,
+];
