@@ -23,26 +23,27 @@ export function edgeShift({pressed}: Wing, {thickness, pressedEdge}: Board): num
   return pressed === 'above' ? -half : pressed === 'below' ? half : 0;
 }
 
+/** Edges pressed over less than this share of the chord are left out: no hand presses so little. */
+const leastPressed = 1e-3;
+
 /**
  * The mean line of a folded board: the whole skin's line, bent at its ends where the edges are pressed from one face. Pressed lengths
  * that would meet are cut short.
  */
 function meanLineOf(points: readonly Point[], {pressedFront, pressedRear}: Wing, shift: number): readonly Point[] {
-  const first = points[0], last = points.at(-1);
-  if (shift === 0 || !first || !last) return points;
-  const chord = last.x - first.x, most = 0.49 * chord;
-  const front = first.x + Math.min(pressedFront, most), rear = last.x - Math.min(pressedRear, most);
-  const bends = [...pressedFront > 0 ? [front] : [], ...pressedRear > 0 ? [rear] : []].filter((x) => !points.some((p) => p.x === x));
-  const inner = [...points.slice(1, -1), ...bends.map((x) => ({x, y: heightAt(points, x)}))].sort((a, b) => a.x - b.x);
-  return [
-    {x: first.x, y: first.y + (pressedFront > 0 ? shift : 0)}, ...inner, {x: last.x, y: last.y + (pressedRear > 0 ? shift : 0)},
-  ].map(({x, y}) => ({x, y: y + pressedIn(x, first.x, front, rear, last.x, shift)}));
+  const start = points[0]?.x ?? 0, end = points.at(-1)?.x ?? 0, chord = end - start;
+  if (shift === 0 || !(chord > 0)) return points;
+  const reach = (length: number): number => (length > leastPressed * chord ? Math.min(length, 0.49 * chord) : 0);
+  const front = start + reach(pressedFront), rear = end - reach(pressedRear);
+  const bends = [front, rear].filter((x) => x > start && x < end && !points.some((p) => p.x === x));
+  return [...points, ...bends.map((x) => ({x, y: heightAt(points, x)}))].sort((a, b) => a.x - b.x)
+    .map(({x, y}) => ({x, y: y + shift * pressedAt(x, start, front, rear, end)}));
 }
 
-/** Creases within a pressed edge go along with it. */
-function pressedIn(x: number, start: number, front: number, rear: number, end: number, shift: number): number {
-  if (x > start && x < front) return shift * (front - x) / (front - start);
-  return x > rear && x < end ? shift * (x - rear) / (end - rear) : 0;
+/** How much of the shift an edge has at x: all at its end, none where the board is full again. A crease on the way goes along. */
+function pressedAt(x: number, start: number, front: number, rear: number, end: number): number {
+  if (x < front) return (front - x) / (front - start);
+  return x > rear ? (x - rear) / (end - rear) : 0;
 }
 
 function heightAt(points: readonly Point[], x: number): number {
