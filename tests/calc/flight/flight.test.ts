@@ -1,0 +1,181 @@
+import {expect} from '@open-wc/testing';
+import fc from 'fast-check';
+import {airAt, gravity, usualAir} from '../../../src/calc/aero/air.js';
+import {amountsOf, total} from '../../../src/calc/aero/plane-loads.js';
+import {defaultDesign, withValues} from '../../../src/calc/design/design.js';
+import {flightOf, tailForSpeed} from '../../../src/calc/flight/flight.js';
+import {anyShape, varieties} from '../aero/gliders.js';
+import {notFinite} from '../aero/finite.js';
+import {balancedWith, codesOf, flight, planeOf, trim, trimmedAt, valueOf} from './planes.js';
+
+const steady = trimmedAt(5.5);
+
+describe('a glide that a plane settles to', () => {
+  it('has no moment about the balance point, and carries the weight', () => {
+    const {glide} = trim(steady), plane = planeOf(steady);
+    const amounts = amountsOf(glide.setting);
+    expect(total(plane.moment, amounts)).to.be.closeTo(0, 1e-12);
+    expect(total(plane.lift, amounts)).to.be.closeTo(glide.lift, 1e-12);
+    const pressure = usualAir.density * glide.speed ** 2 / 2 * plane.parasite.area;
+    expect(pressure * Math.hypot(glide.lift, glide.drag.usual)).to.be.closeTo(plane.mass * gravity, 2e-3 * plane.mass * gravity);
+    expect(Math.tan(glide.angle)).to.be.closeTo(glide.drag.usual / glide.lift, 1e-9);
+    expect(glide.sink.usual).to.be.closeTo(glide.speed * Math.sin(glide.angle), 0.01 * glide.sink.usual);
+  });
+
+  it('has a drag that is the sum of what makes it', () => {
+    const {drag, dragOf} = trim(steady).glide;
+    expect(dragOf.parasite + dragOf.induced + dragOf.suction).to.be.closeTo(drag.usual, 1e-12);
+  });
+
+  it('has ranges about what it expects', () => {
+    const {glide, speed} = trim(steady);
+    for (const range of [glide.drag, glide.ratio, glide.sink, speed]) {
+      expect(range.least).to.be.lessThan(range.usual);
+      expect(range.most).to.be.greaterThan(range.usual);
+    }
+  });
+
+  it('has a wider range of speed the nearer the balance is to the neutral point', () => {
+    const width = (margin: number) => { const {speed} = trim(trimmedAt(6, balancedWith(margin))); return (speed.most - speed.least) / speed.usual; };
+    expect(width(0.1)).to.be.greaterThan(width(0.2));
+    expect(width(0.2)).to.be.greaterThan(width(0.4));
+    expect(width(0.2)).to.be.within(0.1, 0.3);
+  });
+});
+
+describe('the tail for a speed', () => {
+  it('makes the plane settle to that speed', () => {
+    fc.assert(fc.property(fc.double({min: 0, max: 1, noNaN: true}), fc.double({min: 0.08, max: 0.4, noNaN: true}), (share, margin) => {
+      const design = balancedWith(margin);
+      const {stall} = flight(design);
+      const wanted = stall * (1.02 + share * 0.8);
+      expect(trim(trimmedAt(wanted, design)).glide.speed).to.be.closeTo(wanted, 1e-3 * wanted);
+    }), {numRuns: 25});
+  });
+
+  it('stands with its rear edge higher for a slower speed', () => {
+    const rise = (speed: number) => valueOf(tailForSpeed(steady, speed)).rise;
+    expect(rise(5.5)).to.be.closeTo(0, 1e-6);
+    expect(rise(5)).to.be.greaterThan(0);
+    expect(rise(6)).to.be.lessThan(0);
+  });
+
+  it('is refused for a speed below the stall, and for none', () => {
+    expect(codesOf(tailForSpeed(steady, 2))).to.deep.equal(['speed-below-stall']);
+    expect(codesOf(tailForSpeed(steady, NaN))).to.deep.equal(['speed-below-stall']);
+  });
+});
+
+describe('what a plane can do', () => {
+  it('glides flattest and sinks slowest where the polar does', () => {
+    const {best, slowest, polar, stall} = flight(steady);
+    expect(best.ratio.usual).to.be.at.least(Math.max(...polar.map(({ratio}) => ratio.usual)) - 1e-3);
+    expect(slowest.sink.usual).to.be.at.most(Math.min(...polar.map(({sink}) => sink.usual)) + 1e-3);
+    expect(slowest.speed).to.be.at.most(best.speed);
+    expect(slowest.speed).to.be.at.least(stall * 0.999);
+    expect(polar.map(({speed}) => speed)).to.deep.equal(polar.map(({speed}) => speed).sort((a, b) => b - a));
+  });
+
+  it('flies as flat and faster with more weight, but for the friction', () => {
+    const light = flight(balancedWith(0.2, defaultDesign, 0.07)), heavy = flight(balancedWith(0.2, defaultDesign, 0.14));
+    expect(heavy.best.speed / light.best.speed).to.be.closeTo(Math.SQRT2, 0.05);
+    expect(heavy.best.ratio.usual / light.best.ratio.usual).to.be.within(1, 1.08);
+  });
+
+  it('flies faster in thin air', () => {
+    const high = valueOf(airAt(2000)), low = valueOf(airAt(0));
+    const speed = (air: typeof high) => valueOf(flightOf(steady, air)).best.speed;
+    expect(speed(high) / speed(low)).to.be.closeTo(Math.sqrt(low.density / high.density), 0.01);
+  });
+
+  it('drags more with square edges than with pressed ones', () => {
+    const pressed = withValues(steady, {'wing.pressed': 'both', 'tail.pressed': 'both'});
+    expect(flight(pressed).best.ratio.usual).to.be.greaterThan(flight(steady).best.ratio.usual + 0.5);
+  });
+});
+
+describe('small changes at the bench', () => {
+  const {sensitivities: {noseGram, tailMillimetre, foldDegree}} = trim(steady);
+
+  it('make it faster with a gram on the nose, slower with the tail’s rear edge raised', () => {
+    expect(noseGram?.speed).to.be.greaterThan(0.02);
+    expect(noseGram?.margin).to.be.greaterThan(0.005);
+    expect(tailMillimetre?.speed).to.be.lessThan(-0.1);
+    expect(tailMillimetre?.margin).to.equal(0);
+    expect(foldDegree?.margin).to.equal(0);
+  });
+
+  it('are what the changed design does', () => {
+    const {glide} = trim(steady);
+    const weighted = withValues(steady, {'ballast.masses': [{mass: 0.001, at: 0}]});
+    expect(trim(weighted).glide.speed - glide.speed).to.be.closeTo(noseGram?.speed ?? NaN, 1e-6);
+    const {tailIncidence} = steady.arrangement;
+    const raised = withValues(steady, {'arrangement.tailIncidence': tailIncidence - Math.asin(0.001 / steady.tail.chord)});
+    expect(trim(raised).glide.speed - glide.speed).to.be.closeTo(tailMillimetre?.speed ?? NaN, 1e-6);
+  });
+
+  it('fold the wing as the bench would, near enough for a degree', () => {
+    // a stack of another height folds the wing by another angle: the loads in between are straight
+    const foldOf = (stack: number) => Math.asin(stack / 0.072);
+    const design = (stack: number) => withValues(steady, {'wing.stack': stack});
+    const stack = 0.072 * Math.sin(foldOf(0.01) + Math.PI / 180);
+    const change = trim(design(stack)).glide.speed - trim(design(0.01)).glide.speed;
+    expect(change).to.be.closeTo(foldDegree?.speed ?? NaN, 0.15 * Math.abs(foldDegree?.speed ?? NaN) + 0.01);
+  });
+});
+
+describe('planes that will not fly', () => {
+  it('say so when they are unstable, and the remedy makes them stable', () => {
+    const design = withValues(defaultDesign, {'ballast.masses': [], 'balance.marginLow': 0.15});
+    const outcome = flightOf(design);
+    expect(codesOf(outcome)).to.deep.equal(['flight-unstable']);
+    const args = outcome.ok ? {} : outcome.problems[0]?.args ?? {};
+    const {forward, mass, margin} = args as {forward: number; mass: number; margin: number};
+    expect(margin).to.be.lessThan(0);
+    const plane = planeOf(design);
+    const mended = withValues(design, {'ballast.masses': [{mass, at: 0}]});
+    expect(planeOf(mended).margin).to.be.closeTo(0.15, 1e-9);
+    expect(plane.balance - planeOf(mended).balance).to.be.closeTo(forward, 1e-9);
+    expect(codesOf(flightOf(mended))).to.deep.equal([]);
+  });
+
+  it('say which way the tail has to go', () => {
+    const stalls = flight(withValues(balancedWith(0.1), {'arrangement.tailIncidence': -0.15})).trim;
+    const dives = flight(withValues(balancedWith(0.2), {'arrangement.tailIncidence': 0.1})).trim;
+    expect(codesOf(stalls)).to.deep.equal(['trim-stalls']);
+    expect(codesOf(dives)).to.deep.equal(['trim-dives']);
+    for (const outcome of [stalls, dives]) expect(outcome.ok ? 0 : outcome.problems[0]?.args?.['edge']).to.be.greaterThan(0);
+  });
+
+  it('fly once the tail’s rear edge has gone as far as they say', () => {
+    const design = withValues(balancedWith(0.2), {'arrangement.tailIncidence': 0.1});
+    const {trim: dives, best} = flight(design);
+    const edge = dives.ok ? NaN : Number(dives.problems[0]?.args?.['edge']);
+    const mended = withValues(design, {'arrangement.tailIncidence': Math.asin(Math.sin(0.1) - edge / design.tail.chord)});
+    expect(trim(mended).glide.speed).to.be.closeTo(best.speed, 0.01 * best.speed);
+  });
+
+  it('have a named reason without mass, without tail, with the tail ahead', () => {
+    const weightless = {'board.arealMass': 0.01, 'board.sheetMass': 0.001, 'measured.mass': undefined};
+    expect(codesOf(flightOf(withValues(defaultDesign, {'tail.span': 1e-4})))).to.include('aspect-out-of-range');
+    expect(codesOf(flightOf(withValues(defaultDesign, {'arrangement.tailAt': 0.01})))).to.deep.equal(['tail-in-wing']);
+    expect(codesOf(flightOf(withValues(defaultDesign, {...weightless, 'ballast.masses': []})))).to.have.length.greaterThan(0);
+  });
+
+  it('never give a number that is none, whatever their dimensions and weights', () => {
+    fc.assert(fc.property(anyShape, fc.double({min: 1e-3, max: 2, noNaN: true}), fc.double({min: -0.2, max: 0.3, noNaN: true}), (shape, mass, balance) => {
+      const outcome = flightOf(withValues(shape, {'measured.mass': mass, 'measured.balance': balance, 'body.length': 2.5}));
+      expect(notFinite(outcome)).to.deep.equal([]);
+    }), {numRuns: 250});
+  });
+});
+
+describe('varieties of planes', () => {
+  for (const [name, design] of Object.entries(varieties)) {
+    it(`glides between 2 and 12 m for each metre of height: ${name}`, () => {
+      const {best} = flight(balancedWith(0.2, design));
+      expect(best.ratio.usual).to.be.within(2, 12);
+      expect(best.speed).to.be.within(2, 12);
+    });
+  }
+});
