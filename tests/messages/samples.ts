@@ -26,6 +26,7 @@ const own: Readonly<Record<string, readonly unknown[]>> = {
   'sheet.piece': [stand('0', {number: 1})],
   'sheet.pictureSheet': ['‹title›', ['‹a›', '‹b›']],
   'sheet.sheetNumbers': [1, 1],
+  'sheet-templates.leftOut': [['wing', 'fin']],
   'sheet.note.pieces': [2],
   'sheet.note.marks': [[{label: 'wing-front', at: '‹a›'}, {label: 'tail-rear', at: '‹b›'}]],
   'sheet.note.centre': [['A']],

@@ -10,11 +10,13 @@ import {dimensionNotes} from '../../src/messages/en/dimension-notes.js';
 import {dimensionWords} from '../../src/messages/en/dimensions.js';
 import {drawingWords} from '../../src/messages/en/drawing.js';
 import {problemWords} from '../../src/messages/en/problems.js';
+import {sheetFileWords} from '../../src/messages/en/sheet-files.js';
+import {sheetTemplateWords} from '../../src/messages/en/sheet-templates.js';
 import {sheetWords} from '../../src/messages/en/sheet.js';
 import type {Topic} from '../../src/messages/topic.js';
 
 /** Every topic there is in English; that none is missing here is checked with the languages themselves. */
 export const topics: readonly Topic<unknown>[] = [
   balanceWords, balanceWorkingWords, camberWords, camberWorkingWords, commonWords, dihedralWords, dihedralFigureWords, dihedralWorkingWords,
-  dimensionNotes, dimensionWords, drawingWords, problemWords, sheetWords,
+  dimensionNotes, dimensionWords, drawingWords, problemWords, sheetWords, sheetFileWords, sheetTemplateWords,
 ];

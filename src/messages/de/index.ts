@@ -16,4 +16,6 @@ export default {
   'drawing': () => import('./drawing.js'),
   'problems': () => import('./problems.js'),
   'sheet': () => import('./sheet.js'),
+  'sheet-files': () => import('./sheet-files.js'),
+  'sheet-templates': () => import('./sheet-templates.js'),
 } satisfies Pack;
