@@ -26,6 +26,7 @@ export interface Flown {
 /** What the hand has to do, and how the plane flies when it does that and something else. SI. */
 export interface ThrowStudy {
   readonly plane: FlyingPlane;
+  readonly air: Air;
   /** The glide that it settles to, or why there is none: then it is thrown as for the glide it could have. */
   readonly trim: Outcome<Trim>;
   readonly glide: Glide;
@@ -67,7 +68,8 @@ const stageOf = (comparison: Comparison): Stage => memo((plane, flight, body, la
   };
   const isOwn = own.speed !== right.speed || own.angle !== right.angle || own.attack !== right.attack;
   const middle = (): void => { add(isOwn ? 'own' : 'right', own); };
-  switch (comparison) {
+  // without a glide there is no right throw to compare with
+  switch (trim.ok || comparison === 'balances' ? comparison : 'one') {
     case 'one':
       middle();
       break;
@@ -86,7 +88,7 @@ const stageOf = (comparison: Comparison): Stage => memo((plane, flight, body, la
       add('tail-heavy', own, -mass);
     }
   }
-  return wrong.length > 0 ? refused(...wrong) : good({plane, trim, glide, right, own, ball: ballLands(right.speed, height), flown});
+  return wrong.length > 0 ? refused(...wrong) : good({plane, air, trim, glide, right, own, ball: ballLands(right.speed, height), flown});
 });
 
 const stages: Readonly<Record<Comparison, Stage>> = {throws: stageOf('throws'), balances: stageOf('balances'), one: stageOf('one')};

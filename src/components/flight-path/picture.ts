@@ -1,0 +1,61 @@
+import type {Flown, ThrowStudy} from '../../calc/flight/simulation/throw-study.js';
+import type {Moment} from '../../calc/flight/simulation/track.js';
+import type {FlightPathPicture, PathSketch, PlaneSketch} from '../../drawing/figures/flight-path.js';
+import {flightPathWords} from '../../messages/en/flight-path.js';
+import {gravity} from '../../calc/aero/air.js';
+import type {GliderElement} from '../base/element.js';
+import {far, high, mainOf, nameOf, seconds} from './sentences.js';
+
+export {drawFlightPath} from '../../drawing/figures/flight-path.js';
+
+const MM = 1000;
+/** How finely a path is drawn, s. */
+const grain = 0.03;
+
+interface Drawn { readonly reader: string; readonly still: Omit<FlightPathPicture, 'planes'>; shown?: {readonly time: number; readonly picture: FlightPathPicture} }
+const drawn = new WeakMap<ThrowStudy, Drawn>();
+
+/** The flights as a figure at one moment; the same object for the same flights, reader and moment. */
+export function flightPathPicture(host: GliderElement, study: ThrowStudy, time: number): FlightPathPicture {
+  const reader = host.speech + host.system;
+  let kept = drawn.get(study);
+  if (kept?.reader !== reader) drawn.set(study, kept = {reader, still: pictureOf(host, study)});
+  if (kept.shown?.time !== time) {
+    kept.shown = {time, picture: {...kept.still, planes: time > 0 ? study.flown.map(({id, track}) => ({key: id, ...planeAt(track.at(time))})) : []}};
+  }
+  return kept.shown.picture;
+}
+
+const planeAt = ({x, height, pitch}: Moment): PlaneSketch => ({at: {x: x * MM, y: -Math.max(height, 0) * MM}, pitch});
+
+function pictureOf(host: GliderElement, study: ThrowStudy): Omit<FlightPathPicture, 'planes'> {
+  const words = host.say(flightPathWords);
+  const main = mainOf(study);
+  const {trim, ball, right: {height, speed}} = study;
+  const fall = Math.sqrt(2 * height / gravity);
+  const unit = host.system === 'inch' ? 304.8 : MM;
+  return {
+    hand: height * MM,
+    paths: study.flown.map((one) => pathOf(host, one, one === main, study)),
+    ball: !trim.ok ? undefined : {
+      points: Array.from({length: 17}, (_, i) => i / 16 * fall).map((t) => ({x: speed * t * MM, y: (gravity * t * t / 2 - height) * MM})),
+      words: words.ball(far(host, ball)),
+    },
+    ruler: {unit, write: (n) => host.write(n, 'count', {digits: 0}), symbol: host.system === 'inch' ? 'ft' : 'm'},
+    words: {hand: high(host, height), top: main && main.track.highest.height > height + 0.1 ? high(host, main.track.highest.height) : undefined},
+  };
+}
+
+function pathOf(host: GliderElement, one: Flown, main: boolean, study: ThrowStudy): PathSketch {
+  const {track, id} = one;
+  const {last} = track;
+  const count = Math.max(Math.ceil(last.time / grain), 2);
+  return {
+    key: id, main, style: main ? 'main' : id === 'right' ? 'right' : id === 'fast' || id === 'tail-heavy' ? 'long' : id === 'up' ? 'dotted' : 'short',
+    points: Array.from({length: count + 1}, (_, i) => planeAt(track.at(last.time * i / count)).at),
+    marks: (every) => Array.from({length: Math.floor(last.time / every)}, (_, i) => (i + 1) * every)
+      .map((time) => ({...planeAt(track.at(time)), words: time % 0.5 === 0 ? seconds(host, time, time % 1 === 0 ? 0 : 1) : ''})),
+    length: last.time,
+    words: host.say(flightPathWords).landing(nameOf(host, id, study), far(host, last.x)),
+  };
+}

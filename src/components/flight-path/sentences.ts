@@ -1,0 +1,102 @@
+import type {Flown, FlownId, ThrowStudy} from '../../calc/flight/simulation/throw-study.js';
+import type {Throw} from '../../calc/flight/simulation/throw.js';
+import type {Moment} from '../../calc/flight/simulation/track.js';
+import type {Problem} from '../../calc/problem.js';
+import {flightPathWords} from '../../messages/en/flight-path.js';
+import type {Answer} from '../base/calculator.js';
+import type {GliderElement} from '../base/element.js';
+
+/** A distance over the floor, as a tape laid along it shows it. */
+export const far = (host: GliderElement, value: number): string =>
+  host.write(value, 'length', host.system === 'inch' ? {unit: 'ft', digits: 0} : {unit: 'm', digits: value < 10 ? 1 : 0});
+
+/** A height, finer than a distance. */
+export const high = (host: GliderElement, value: number): string =>
+  host.write(Math.max(value, 0), 'length', {unit: host.system === 'inch' ? 'ft' : 'm', digits: 1});
+
+export const seconds = (host: GliderElement, value: number, digits = 1): string =>
+  host.say(flightPathWords).seconds(host.write(value, 'count', {digits}));
+
+export const speedWords = (host: GliderElement, value: number): string => host.write(value, 'speed', {digits: 1});
+
+const number = (problem: Problem | undefined, name: string): number => Number(problem?.args?.[name] ?? NaN);
+
+/** How fast and which way a hand moves. */
+export function handWords(host: GliderElement, {speed, angle}: Throw): {readonly speed: string; readonly angle: string; readonly way: 'up' | 'down' | 'level'} {
+  const turned = host.write(Math.abs(angle), 'angle', {digits: 0});
+  return {speed: speedWords(host, speed), angle: turned, way: Math.abs(angle) < Math.PI / 360 ? 'level' : angle < 0 ? 'down' : 'up'};
+}
+
+/** The flight that the answer is about: the reader's own throw where it differs. */
+export const mainOf = ({flown}: ThrowStudy): Flown | undefined =>
+  flown.find(({id}) => id === 'own') ?? flown.find(({id}) => id === 'right');
+
+export const distanceWords = (host: GliderElement, {track: {last, ended}}: Flown): string =>
+  ended === 'landed' ? far(host, last.x) : host.say(flightPathWords).stillFlying(far(host, last.x));
+
+/** What the hand must do, or what the plane needs before it is thrown. */
+export function throwAnswer(host: GliderElement, study: ThrowStudy): Answer {
+  const words = host.say(flightPathWords);
+  const main = mainOf(study);
+  const {trim, right, ball} = study;
+  if (!trim.ok) return {sentence: whyNot(host, trim.problems[0]), aside: words.thrownAllTheSame};
+  if (!main) return {sentence: words.thrownAllTheSame};
+  const {glide, speed} = trim.value;
+  const flies = {distance: distanceWords(host, main), time: seconds(host, main.track.last.time)};
+  const {height} = main.thrown;
+  const top = main.track.highest.height > height + 0.05 ? high(host, main.track.highest.height) : undefined;
+  const still = Math.abs(main.thrown.wind) < 1e-9;
+  return {
+    sentence: main.id === 'own'
+      ? words.own({...handWords(host, main.thrown), ...flies, top, should: speedWords(host, right.speed)})
+      : words.right({...handWords(host, right), ...flies, ball: far(host, ball)}),
+    aside: [
+      words.tape({ball: far(host, ball), height: high(host, height)}),
+      ...still ? [words.speedRange(speedWords(host, speed.least), speedWords(host, speed.most))] : [],
+      words.glide({ratio: host.write(glide.ratio.usual, 'count', {digits: 0}), sink: speedWords(host, glide.sink.usual)}),
+    ].join(' '),
+  };
+}
+
+function whyNot(host: GliderElement, problem: Problem | undefined): string {
+  const words = host.say(flightPathWords);
+  const edge = host.write(Math.abs(number(problem, 'edge')), 'length');
+  switch (problem?.code ?? '') {
+    case 'trim-dives': return words.dives(edge);
+    case 'trim-stalls': return words.stalls(edge);
+    case 'flight-unstable': {
+      const mass = number(problem, 'mass');
+      return words.unstable({forward: host.write(number(problem, 'forward'), 'length'), mass: Number.isFinite(mass) ? host.write(mass, 'mass') : undefined});
+    }
+    default: return words.thrownAllTheSame;
+  }
+}
+
+/** What a flight is called: without a trim there is no right throw. */
+export function nameOf(host: GliderElement, id: FlownId, {trim}: ThrowStudy): string {
+  const words = host.say(flightPathWords);
+  return id === 'right' && !trim.ok ? words.asItIs : words.names[id];
+}
+
+/** The same, with how much weight makes it so. */
+export function fullNameOf(host: GliderElement, {id, noseMass}: Flown, study: ThrowStudy): string {
+  const words = host.say(flightPathWords);
+  const name = nameOf(host, id, study);
+  if (noseMass === undefined) return name;
+  const mass = host.write(Math.abs(noseMass), 'mass');
+  return `${name}: ${noseMass > 0 ? words.more(mass) : words.less(mass)}`;
+}
+
+/** Where a plane is at one moment, in words. */
+export function momentWords(host: GliderElement, one: Flown, time: number, study: ThrowStudy): string {
+  const words = host.say(flightPathWords);
+  const name = nameOf(host, one.id, study);
+  const {last, ended} = one.track;
+  if (time >= last.time && ended === 'landed') return words.landed({name, time: seconds(host, last.time), distance: far(host, last.x)});
+  const moment: Moment = one.track.at(time);
+  const nose = Math.atan2(Math.sin(moment.pitch), Math.cos(moment.pitch));
+  return words.now({
+    name, time: seconds(host, time, 2), height: high(host, moment.height), distance: far(host, moment.x), speed: speedWords(host, moment.speed),
+    nose: host.write(Math.abs(nose), 'angle', {digits: 0}), up: nose >= 0,
+  });
+}

@@ -1,0 +1,56 @@
+import {topic} from '../topic.js';
+
+interface Hand {
+  readonly speed: string;
+  /** Towards level, without sign. */
+  readonly angle: string;
+  readonly way: 'up' | 'down' | 'level';
+}
+
+const pointing = ({angle, way}: Hand): string => way === 'level' ? 'level' : way === 'down' ? `**${angle}** downwards` : `**${angle}** upwards`;
+
+export const flightPathWords = topic('flight-path', {
+  heading: 'The throw: what the hand must do, and what the plane does then',
+  waiting: (height: string) => `A throw from ${height} is worked out as soon as the flight model has arrived.`,
+  right: (a: Hand & {ball: string; distance: string; time: string}) =>
+    `Throw it at **about ${a.speed}**, ${pointing(a)}: as fast as a ball that, thrown level, lands **${a.ball}** away. It glides about **${a.distance}** in **${a.time}**.`,
+  own: (a: Hand & {distance: string; time: string; top: string | undefined; should: string}) =>
+    `Thrown at **${a.speed}**, ${pointing(a)}, it flies about **${a.distance}** in **${a.time}**${a.top === undefined ? '' : `, **${a.top}** high at most`}. Throw it at about ${a.should} and it glides.`,
+  tape: (a: {ball: string; height: string}) =>
+    `Stick tape on the floor ${a.ball} in front of you and throw a ball level from ${a.height} until it lands there every time: that is the speed for the plane.`,
+  speedRange: (least: string, most: string) => `With what is not known for certain about this plane, the right speed lies between ${least} and ${most}.`,
+  glide: (a: {ratio: string; sink: string}) => `It goes about ${a.ratio} times as far as it comes down, and sinks about ${a.sink}.`,
+  unstable: (a: {forward: string; mass: string | undefined}) =>
+    `It does not fly yet: it balances **${a.forward}** too far back. ${a.mass === undefined ? 'Bring the balance forward first.' : `Put **${a.mass}** on the nose first.`}`,
+  dives: (edge: string) => `It does not glide yet, it dives: raise the rear edge of the tailplane by **${edge}** first.`,
+  stalls: (edge: string) => `It does not glide yet, it stalls: lower the rear edge of the tailplane by **${edge}** first.`,
+  thrownAllTheSame: 'The picture shows what it does when it is thrown as it is.',
+  names: {
+    'own': 'your throw', 'right': 'right', 'slow': 'too slow', 'fast': 'too fast', 'up': 'too steep', 'nose-heavy': 'nose-heavy', 'tail-heavy': 'tail-heavy',
+  },
+  asItIs: 'as it is',
+  more: (mass: string) => `${mass} more at the nose`,
+  less: (mass: string) => `${mass} less at the nose`,
+  why: {
+    'slow': 'Too slow, and the wing cannot carry the plane yet: it drops until it is fast enough.',
+    'fast': 'Too fast, and the wing lifts more than the plane weighs: it zooms up until it has no speed left, then it dives for new speed.',
+    'up': 'Too steep, and the climb eats the speed: it slows down on top and drops its nose.',
+    'nose-heavy': 'Nose-heavy, and the tail can hold the nose up only at a higher speed: it dives for it.',
+    'tail-heavy': 'Tail-heavy, and the tail holds the nose too high: it slows down until the wing lets go, then the nose drops.',
+  },
+  compare: 'Compare',
+  comparisons: {throws: 'throws: slow, right, fast, steep', balances: 'balances: nose-heavy, right, tail-heavy', one: 'nothing, this throw alone'},
+  table: {caption: 'How they fly', name: 'Throw', distance: 'Distance', time: 'Time', top: 'Highest', speed: 'Thrown at'},
+  stillFlying: (distance: string) => `over ${distance}`,
+  leftEmpty: (a: Hand) => `Speed and angle left empty are those of the glide: ${a.speed}, ${a.way === 'level' ? 'level' : `${a.angle} ${a.way === 'down' ? 'downwards' : 'upwards'}`}.`,
+  play: 'Play', pause: 'Pause', moment: 'Moment of the flight',
+  seconds: (n: string) => `${n}\u00a0s`,
+  now: (a: {name: string; time: string; height: string; distance: string; speed: string; nose: string; up: boolean}) =>
+    `${a.name}, ${a.time}: ${a.height} up, ${a.distance} away, ${a.speed}, nose ${a.nose} ${a.up ? 'up' : 'down'}`,
+  landed: (a: {name: string; time: string; distance: string}) => `${a.name}: landed after ${a.time}, ${a.distance} away`,
+  ball: (distance: string) => `ball ${distance}`,
+  landing: (name: string, distance: string) => `${name} ${distance}`,
+  picture: (flights: string) => `Side view of the throws, to scale, the planes drawn larger than they are: ${flights}.`,
+  pictured: (a: {name: string; distance: string; top: string}) => `${a.name}, ${a.distance} far and ${a.top} high at most`,
+  caution: 'Throw away from faces, eyes and roads, with nobody in front of you; keep to the rules for flying where you are and to whoever supervises. Tape the nose weight on so that it cannot fly off.',
+});

@@ -1,0 +1,245 @@
+import {expect, fixture, html} from '@open-wc/testing';
+import {emulateMedia, sendKeys} from '@web/test-runner-commands';
+import type {GliderFlightPath} from '../../../src/components/flight-path/define.js';
+import type {ThrowStudy} from '../../../src/calc/flight/simulation/throw-study.js';
+import '../../../src/components/flight-path/define.js';
+import '../../../src/components/design/define.js';
+
+const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
+const text = (element: GliderFlightPath, part: string): string => tidy(element.shadowRoot?.querySelector(`[part=${part}]`)?.textContent);
+
+/** What a selector finds, which must be there. */
+function there<E>(found: E | null | undefined): E {
+  if (!found) throw new Error('not there');
+  return found;
+}
+
+const node = (element: GliderFlightPath, selector: string): Element => there(element.shadowRoot?.querySelector(selector));
+const field = (element: GliderFlightPath, id: string): HTMLInputElement => there(element.shadowRoot?.querySelector<HTMLInputElement>(`[id="${id}"]`));
+
+async function type(element: GliderFlightPath, path: string, written: string): Promise<void> {
+  const input = field(element, `field-${path}`);
+  input.value = written;
+  input.dispatchEvent(new Event('input', {bubbles: true, composed: true}));
+  await element.updateComplete;
+}
+
+function studyOf(element: GliderFlightPath): ThrowStudy {
+  const {result} = element;
+  if (!result.ok) throw new Error(result.problems.map(({code}) => code).join());
+  return result.value;
+}
+
+async function drawn(element: GliderFlightPath): Promise<SVGSVGElement> {
+  const svg = there(element.shadowRoot?.querySelector('svg'));
+  for (let i = 0; i < 100 && !svg.querySelector('text'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+  return svg;
+}
+
+const seek = async (element: GliderFlightPath, time: number): Promise<void> => {
+  const slider = field(element, 'moment');
+  slider.value = String(time);
+  slider.dispatchEvent(new Event('input', {bubbles: true, composed: true}));
+  await element.updateComplete;
+};
+
+const gliding = () => fixture<GliderFlightPath>(html`<glider-flight-path units="metric" masses="29g@15mm" tail-angle="-1.2°"></glider-flight-path>`);
+
+const pick = ({left, right, top, bottom}: DOMRect): Pick<DOMRect, 'left' | 'right' | 'top' | 'bottom'> => ({left, right, top, bottom});
+
+describe('<glider-flight-path>', () => {
+  afterEach(async () => { await emulateMedia({reducedMotion: 'no-preference'}); });
+
+  it('says how fast to throw, where a ball lands that is as fast, and how far the plane then glides', async () => {
+    const element = await gliding();
+    const {right, ball, flown} = studyOf(element);
+    expect(ball).to.be.closeTo(right.speed * Math.sqrt(2 * 1.6 / 9.80665), 1e-9);
+    const track = flown.find(({id}) => id === 'right')?.track;
+    expect(text(element, 'answer')).to.contain(`Throw it at about ${right.speed.toFixed(1)} m/s`)
+      .and.to.contain(`lands ${ball.toFixed(1)} m away`).and.to.contain(`It glides about ${(track?.last.x ?? NaN).toFixed(1)} m in ${(track?.last.time ?? NaN).toFixed(1)} s`);
+    expect(text(element, 'aside')).to.contain('Stick tape on the floor').and.to.contain('times as far as it comes down');
+    expect(tidy(node(element, '.caution').textContent)).to.contain('away from faces, eyes and roads');
+  });
+
+  it('lists every flight with its distance, its time and its height', async () => {
+    const element = await gliding();
+    const rows = [...element.shadowRoot?.querySelectorAll('.flights tbody tr') ?? []].map((row) => tidy(row.textContent));
+    const {flown} = studyOf(element);
+    expect(rows).to.have.length(4);
+    flown.forEach(({track}, i) => { expect(rows[i]).to.contain(`${track.last.time.toFixed(1)} s`).and.to.contain(`${track.highest.height.toFixed(1)} m`); });
+    expect(tidy(node(element, '.why').textContent)).to.contain('it zooms up').and.to.contain('it drops until it is fast enough');
+  });
+
+  it('compares balances instead, as the page or the reader says', async () => {
+    const element = await fixture<GliderFlightPath>(html`<glider-flight-path units="metric" masses="29g@15mm" tail-angle="-1.2°" compare="balances"></glider-flight-path>`);
+    expect(studyOf(element).flown.map(({id}) => id)).to.deep.equal(['nose-heavy', 'right', 'tail-heavy']);
+    expect(tidy(node(element, '.flights').textContent)).to.match(/nose-heavy: \d+ g more at the nose/);
+    const select = there(element.shadowRoot?.querySelector<HTMLSelectElement>('#compare'));
+    let changes = 0;
+    element.addEventListener('change', () => { changes++; });
+    select.value = 'one';
+    select.dispatchEvent(new Event('change', {bubbles: true}));
+    await element.updateComplete;
+    expect(studyOf(element).flown.map(({id}) => id)).to.deep.equal(['right']);
+    expect(changes).to.equal(1);
+  });
+
+  it('throws as the reader types', async () => {
+    const element = await gliding();
+    await type(element, 'launch.speed', '9');
+    await type(element, 'launch.angle', '15');
+    expect(text(element, 'answer')).to.contain('Thrown at 9.0 m/s, 15° upwards, it flies about').and.to.contain('high at most');
+    expect(studyOf(element).flown.at(-1)?.id).to.equal('own');
+    await type(element, 'launch.speed', '');
+    await type(element, 'launch.angle', '');
+    expect(text(element, 'answer')).to.contain('Throw it at about');
+  });
+
+  it('draws the throws to scale: as far as they fly', async () => {
+    const element = await gliding();
+    const svg = await drawn(element);
+    const [, , width = 0] = (svg.getAttribute('viewBox') ?? '').split(' ').map(Number);
+    expect(width).to.be.greaterThan(1000 * Math.max(...studyOf(element).flown.map(({track}) => track.last.x)));
+    expect(svg.getAttribute('aria-label')).to.contain('right').and.to.contain('too fast');
+    const words = [...svg.querySelectorAll('text')].map((one) => tidy(one.textContent));
+    expect(words.some((word) => word.startsWith('right '))).to.equal(true);
+    expect(words).to.include('1 s');
+  });
+
+  it('letters the picture without words on words, at any width', async () => {
+    for (const [width, compare] of [[300, 'throws'], [300, 'balances'], [700, 'throws'], [1100, 'balances']] as const) {
+      const box = await fixture<HTMLElement>(html`<div></div>`);
+      box.style.inlineSize = `${String(width)}px`;
+      const element = document.createElement('glider-flight-path');
+      Object.assign(element, {units: 'metric', masses: '29g@15mm', tailAngle: '-1.2°', compare});
+      box.append(element);
+      await element.updateComplete;
+      const svg = await drawn(element);
+      const plates = [...svg.querySelectorAll('text')].map((one) => ({words: tidy(one.textContent), ...pick(one.getBoundingClientRect())}));
+      expect(plates.length).to.be.greaterThan(5);
+      const frame = svg.getBoundingClientRect();
+      plates.forEach((a, i) => {
+        expect(a.left, a.words).to.be.greaterThan(frame.left - 4);
+        expect(a.right, a.words).to.be.lessThan(frame.right + 4);
+        for (const b of plates.slice(i + 1)) {
+          const over = Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 4;
+          expect(over, `${a.words} on ${b.words} at ${String(width)}`).to.equal(false);
+        }
+      });
+      box.remove();
+    }
+  });
+
+  it('is taken to any moment by the keys, and says where the plane is then', async () => {
+    const element = await gliding();
+    const svg = await drawn(element);
+    const before = svg.querySelectorAll('path').length;
+    const slider = field(element, 'moment');
+    slider.focus();
+    for (let i = 0; i < 8; i++) await sendKeys({press: 'ArrowRight'});
+    await element.updateComplete;
+    expect(Number(slider.value)).to.be.closeTo(0.4, 1e-9);
+    expect(slider.getAttribute('aria-valuetext')).to.equal('0.40\u00a0s');
+    const {track} = studyOf(element).flown.find(({id}) => id === 'right') ?? {};
+    expect(tidy(node(element, 'output').textContent)).to.contain(`0.40 s: ${(track?.at(0.4).height ?? NaN).toFixed(1)} m up`);
+    expect(svg.querySelectorAll('path').length).to.equal(before + 4);
+    await seek(element, 99);
+    expect(tidy(node(element, 'output').textContent)).to.contain('landed after');
+  });
+
+  it('plays on request, and stops', async () => {
+    const element = await gliding();
+    const button = (): HTMLButtonElement => there(element.shadowRoot?.querySelector<HTMLButtonElement>('.moment button'));
+    expect(button().textContent).to.equal('Play');
+    button().click();
+    await new Promise((resolve) => { setTimeout(resolve, 300); });
+    await element.updateComplete;
+    expect(button().textContent).to.equal('Pause');
+    button().click();
+    await element.updateComplete;
+    const at = Number(field(element, 'moment').value);
+    expect(at).to.be.greaterThan(0);
+    await new Promise((resolve) => { setTimeout(resolve, 100); });
+    expect(Number(field(element, 'moment').value)).to.equal(at);
+  });
+
+  it('moves nothing by itself where less motion is wanted', async () => {
+    await emulateMedia({reducedMotion: 'reduce'});
+    const element = await gliding();
+    expect(element.shadowRoot?.querySelector('.moment button')).to.equal(null);
+    await seek(element, 0.5);
+    expect(tidy(node(element, 'output').textContent)).to.contain('0.50 s');
+  });
+
+  it('tells a plane that does not fly what it needs first, and shows what it does', async () => {
+    const element = await fixture<GliderFlightPath>(html`<glider-flight-path units="metric"></glider-flight-path>`);
+    expect(text(element, 'answer')).to.match(/It does not fly yet: it balances [\d.]+ mm too far back\. Put \d+ g on the nose first\./);
+    expect(studyOf(element).flown).to.have.length(1);
+    expect(element.shadowRoot?.querySelector('.why')).to.equal(null);
+    await type(element, 'ballast.masses', '29g@15mm');
+    await type(element, 'arrangement.tailIncidence', '3');
+    expect(text(element, 'answer')).to.match(/it dives: raise the rear edge of the tailplane by [\d.]+ mm/);
+    await type(element, 'arrangement.tailIncidence', '-12');
+    expect(text(element, 'answer')).to.match(/it stalls: lower the rear edge of the tailplane by [\d.]+ mm/);
+  });
+
+  it('keeps the last answer greyed, and says beside the field what is wrong', async () => {
+    const element = await gliding();
+    const before = text(element, 'answer');
+    for (const [path, written, said] of [['launch.speed', '-3', 'launch.speed'], ['launch.height', 'tall', 'launch.height'], ['launch.wind', '9', 'launch.wind'], ['launch.speed', '0', 'launch.speed']] as const) {
+      await type(element, path, written);
+      expect(node(element, '.answer').classList.contains('stale')).to.equal(true);
+      expect(text(element, 'answer')).to.equal(before);
+      expect(tidy(node(element, `[id="field-${said}-problem"]`).textContent).length).to.be.greaterThan(5);
+      await type(element, path, {'launch.speed': '', 'launch.height': '1600', 'launch.wind': '0'}[path]);
+      expect(node(element, '.answer').classList.contains('stale')).to.equal(false);
+    }
+  });
+
+  it('follows the design of the page', async () => {
+    const page = await fixture(html`<div><glider-design id="gull" units="metric" ballast-masses="29g@15mm" arrangement-tail-incidence="-1.2°"></glider-design>
+      <glider-flight-path design="gull"></glider-flight-path></div>`);
+    const element = page.querySelector('glider-flight-path');
+    if (!element) throw new Error('not there');
+    await element.updateComplete;
+    const before = studyOf(element).right.speed;
+    page.querySelector('glider-design')?.setAttribute('ballast-masses', '30g@15mm');
+    await element.updateComplete;
+    await new Promise((resolve) => { setTimeout(resolve, 50); });
+    expect(studyOf(element).right.speed).to.be.greaterThan(before);
+  });
+
+  it('never writes what is no number', async () => {
+    const element = await gliding();
+    for (const [path, written] of [['launch.angle', '90'], ['launch.angle', '-90'], ['launch.speed', '40'], ['launch.speed', '0.1'], ['launch.height', '20000'], ['launch.pitch', '45'], ['launch.wind', '-5']] as const) {
+      await type(element, path, written);
+      await seek(element, 1);
+      expect(element.shadowRoot?.textContent).to.not.match(/NaN|Infinity|undefined|\[object/);
+      const svg = await drawn(element);
+      expect(svg.outerHTML).to.not.match(/NaN|Infinity|undefined/);
+    }
+  });
+
+  it('shows its working, with this plane’s numbers', async () => {
+    const element = await gliding();
+    for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
+    for (let i = 0; i < 100 && !element.shadowRoot?.querySelector('.working math'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+    const working = tidy(node(element, '.working').textContent);
+    expect(working).to.contain(`${studyOf(element).right.speed.toFixed(1)} m/s`).and.to.contain('Stengel');
+  });
+
+  it('is accessible, at rest, in motion and in error', async () => {
+    const element = await gliding();
+    await drawn(element);
+    await seek(element, 0.5);
+    await expect(element).to.be.accessible();
+    for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
+    await type(element, 'launch.speed', 'fast');
+    await expect(element).to.be.accessible();
+  });
+
+  it('speaks the reader’s units', async () => {
+    const element = await fixture<GliderFlightPath>(html`<glider-flight-path units="inch" masses="29g@15mm" tail-angle="-1.2°"></glider-flight-path>`);
+    expect(text(element, 'answer')).to.match(/about [\d.]+ ft\/s/).and.to.match(/lands \d+ ft away/);
+  });
+});
