@@ -1,8 +1,8 @@
 import {fileURLToPath} from 'node:url';
 import {build} from 'esbuild';
 
-/** Packages that are no plain modules, or bring some that are not: each is made into one, for the page and for the bundles. */
-const names = ['jspdf', 'svg2pdf.js', 'dxf-writer'];
+/** Packages that are no plain modules, or bring some that are not: each is made into one, for the page and for the bundles. The last is for tests. */
+const names = ['jspdf', 'svg2pdf.js', 'dxf-writer', 'jstat', 'papaparse', 'dxf-parser'];
 const served = '/bundled-packages/';
 
 // jspdf offers to print web pages by these; it loads them only when asked to, and nobody here asks
@@ -40,6 +40,6 @@ export const bundledPackages = () => ({
 /** For @web/dev-server and @web/test-runner. */
 export const bundledPackagesServer = () => ({
   name: 'bundled-packages',
-  resolveImport: ({source}) => (names.includes(source) ? `${served}${source}.js` : undefined),
-  serve: async ({path}) => (path.startsWith(served) ? {body: await bundleOf(path.slice(served.length, -'.js'.length)), type: 'js'} : undefined),
+  resolveImport: ({source}) => (names.includes(source) ? `${served}${source}.module` : undefined),
+  serve: async ({path}) => (path.startsWith(served) ? {body: await bundleOf(path.slice(served.length, -'.module'.length)), type: 'js'} : undefined),
 });
