@@ -4,6 +4,7 @@ import type {DerivedValue} from './derived-value.js';
 const groups: Readonly<Record<string, () => Promise<Readonly<Record<string, DerivedValue>>>>> = {
   balance: async () => (await import('./balance/values.js')).balanceValues,
   dihedral: async () => (await import('./bench/dihedral-values.js')).dihedralValues,
+  flight: async () => (await import('./flight/flight-values.js')).flightValues,
   mass: async () => (await import('./balance/values.js')).massValues,
   sheet: async () => (await import('./sheet/sheet-values.js')).sheetValues,
   tail: async () => (await import('./balance/values.js')).tailValues,

@@ -25,6 +25,8 @@ export interface FlightCheck {
   readonly trim: Outcome<Trim>;
   readonly motion: Outcome<Motion>;
   readonly strength: Outcome<WingStrength>;
+  /** The same with the wing's upper skin peeled off where it is whole, and whole where it is peeled. */
+  readonly otherwise: Outcome<WingStrength>;
   readonly measures: readonly Measure[];
 }
 
@@ -46,9 +48,13 @@ export const flightCheck = memo((design: GliderDesign): Outcome<FlightCheck> => 
   const motion = motionOf(design);
   return good({
     design, plane, flight, trim, motion, strength: wingStrength(design),
+    otherwise: wingStrength({...design, wing: otherSkin(design.wing)}),
     measures: [...ofPlane(plane, design), ...trim.ok ? ofTrim(trim.value, motion) : []],
   });
 });
+
+/** One object for each wing, so that moving a weight folds neither of the two again. */
+const otherSkin = memo((wing: GliderDesign['wing']): GliderDesign['wing'] => Object.freeze({...wing, peeled: wing.peeled === 'none' ? 'above' : 'none'}));
 
 function ofPlane(plane: FlyingPlane, design: GliderDesign): Measure[] {
   const {mass, balance, neutralPoint, margin, wanted: [least, most], aero: {shape: {wing}}} = plane;

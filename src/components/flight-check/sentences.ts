@@ -1,0 +1,76 @@
+import type {FlightCheck} from '../../calc/flight/flight-check.js';
+import {usualRanges} from '../../calc/flight/usual-ranges.js';
+import type {Problem} from '../../calc/problem.js';
+import {flightCheckWords} from '../../messages/en/flight-check.js';
+import type {Answer} from '../base/calculator.js';
+import {explain} from '../base/explain.js';
+import type {GliderElement} from '../base/element.js';
+
+const near = (host: GliderElement, value: number): string => host.write(Math.abs(value), 'length', host.system === 'inch' ? {fraction: 8} : {digits: 0});
+/** By how much a tail's edge goes up or down: finer than a place. */
+const slip = (host: GliderElement, value: number): string => host.write(Math.abs(value), 'length', host.system === 'inch' ? {fraction: 32} : {});
+const speed = (host: GliderElement, value: number): string => host.write(value, 'speed', {digits: 1});
+const ratio = (host: GliderElement, value: number): string => host.write(value, 'count', {digits: 0});
+const share = (host: GliderElement, value: number): string => host.write(value, 'ratio', {digits: 0});
+
+/** Whether it will fly and what to do about it, and what follows. */
+export function answerWords(host: GliderElement, check: FlightCheck): Answer {
+  const {flight, trim} = check;
+  const problem = !flight.ok ? flight.problems[0] : !trim.ok ? trim.problems[0] : undefined;
+  return problem ? remedyWords(host, check, problem) : flyingWords(host, check);
+}
+
+function remedyWords(host: GliderElement, {plane, flight}: FlightCheck, problem: Problem): Answer {
+  const words = host.say(flightCheckWords);
+  const {code, args = {}} = problem;
+  const number = (name: string): number => Number(args[name] ?? 0);
+  if (code === 'flight-unstable') {
+    const chord = plane.aero.shape.wing.meanAerodynamicChord;
+    const forward = near(host, number('forward'));
+    return {
+      sentence: words.unstable({behind: near(host, plane.margin * chord), ahead: plane.margin > 0, forward, mass: args['mass'] === undefined ? undefined : host.write(number('mass'), 'mass')}),
+      aside: words.unstableAside({forward, margin: share(host, plane.wanted[0])}),
+    };
+  }
+  const best = flight.ok ? words.then({ratio: ratio(host, flight.value.best.ratio.usual), speed: speed(host, flight.value.best.speed)}) : '';
+  if (code === 'trim-dives') return {sentence: words.dives(slip(host, number('edge'))), aside: best};
+  if (code === 'trim-stalls') return {sentence: words.stalls(slip(host, number('edge'))), aside: best};
+  return {sentence: explain(host, problem)};
+}
+
+function flyingWords(host: GliderElement, check: FlightCheck): Answer {
+  const {flight, trim, plane, design, measures} = check;
+  if (!flight.ok || !trim.ok) return {sentence: ''};
+  const words = host.say(flightCheckWords);
+  const {glide} = trim.value, {best} = flight.value;
+  // how far the tail's rear edge has to rise for the flattest glide
+  const rise = design.tail.chord * (Math.sin(plane.built.tailIncidence) - Math.sin(best.setting.tailIncidence));
+  const fast = glide.speed > usualRanges.speed.to && rise > 0;
+  const range = (from: number, to: number): string => words.range(host.write(from, 'speed', {digits: 1, bare: true}), speed(host, to));
+  const out = measures.filter(({standing}) => standing !== 'within').map(({id}) => words.measures[id].name);
+  const sink = measures.find(({id}) => id === 'sink')?.value ?? glide.sink;
+  return {
+    sentence: fast ? words.fast({speed: speed(host, glide.speed), ratio: ratio(host, glide.ratio.usual), rise: slip(host, rise)})
+      : words.flies({speed: speed(host, glide.speed), ratio: words.range(ratio(host, glide.ratio.least), ratio(host, glide.ratio.most))}),
+    aside: [
+      words.sinks({sink: range(sink.least, sink.most), margin: share(host, plane.margin)}),
+      ...Math.abs(rise) >= 2.5e-4 ? [words.better({up: rise > 0, by: slip(host, rise), speed: speed(host, best.speed), ratio: ratio(host, best.ratio.usual)})] : [],
+      out.length > 0 ? words.out(out) : words.allUsual,
+    ].join(' '),
+  };
+}
+
+/** The plot in one sentence, for those who do not see it. */
+export function pictureName(host: GliderElement, {flight, trim, measures}: FlightCheck): string {
+  const words = host.say(flightCheckWords);
+  if (!flight.ok) return '';
+  const {stall, best} = flight.value;
+  const sink = measures.find(({id}) => id === 'sink')?.value;
+  const here = trim.ok && sink ? words.pictureHere({speed: speed(host, trim.value.glide.speed), sink: words.range(host.write(sink.least, 'speed', {digits: 1, bare: true}), speed(host, sink.most))}) : '';
+  return `${words.picture({stall: speed(host, stall), best: speed(host, best.speed)})} ${here}`.trim();
+}
+
+export const caption = (host: GliderElement, {trim}: FlightCheck): string => {
+  const words = host.say(flightCheckWords);
+  return trim.ok ? `${words.caption} ${words.captionHere}` : words.caption;
+};

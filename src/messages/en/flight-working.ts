@@ -1,0 +1,35 @@
+import {topic} from '../topic.js';
+
+/** Words of the flight check's working, loaded for those who open it. */
+export const flightWorkingWords = topic('flight-working', {
+  because: {
+    loading: 'm: mass; S: area of the wing as it flies. The cube loading divides by the area to the power 3/2, so that it does not grow with the size of a plane.',
+    margin: (band: string) => `x: balance, x with n: neutral point, c̄: mean chord. The neutral point is that of a vortex lattice over wing, tailplane and fins, with the body’s lift after R. T. Jones, NACA Report 835 (1946); good to about ${band} either way.`,
+    handbook: (a: {lattice: string; handbook: string}) => `A check beside it: handbook formulas, without the body, put the neutral point at ${a.handbook}; the lattice with the body at ${a.lattice}.`,
+    volumes: 'S with t and f: tailplane and fins; l: how far back their quarter chord stands, the tailplane’s from the wing’s, the fins’ from the balance; b: span. Usual ranges: M. Drela, Basic Aircraft Design Rules, MIT 16.01 (2006); that of the fins quoted from memory.',
+    glide: 'Weight, lift and drag in balance: R. F. Stengel, Flight Dynamics (2004), section 2.6. γ: the glide’s angle below level; ρ: density of air at sea level and 20 °C; the lift is that at which moments about the balance cancel.',
+    drag: (a: {parasite: string; induced: string; suction: string}) =>
+      `The drag is friction and blunt edges ${a.parasite}, the price of a finite span ${a.induced}, and suction that a sharp front edge loses ${a.suction}. Little is measured on boards at such speeds: sink is good to about a quarter, speed to about a tenth.`,
+    reynolds: 'V: speed, c: mean chord, ν: how sticky the air is.',
+    roll: 'Γ: dihedral in degrees, spread evenly over the span; C with L: lift coefficient; l: from the balance to the fins. About 5 is neutral, 3 to 4 still flies with a pilot: M. Drela, after Blaine Rawdon.',
+    strength: 'Bending in the glide, and at twice the throwing speed, when the load is four times as large. Foam of this kind takes 0.9 to 2.8 bar in pressing and 2.1 to 5.2 bar in bending (makers’ data for polystyrene foams on either side of it); a paper skin 1.5 to 4 N for each millimetre of its width (common practice, no source).',
+    practice: 'Ranges marked common practice have no source: they are what hand-launched gliders of foam board come out at.',
+  },
+  strength: {caption: 'What bends the wing, in N·mm', place: 'Where', glide: 'In the glide', fast: 'Twice the speed', takes: 'Such board takes', middle: 'The middle', joint: (at: string) => `Joint at ${at}`, peeled: (place: string) => `${place}, upper skin peeled`, whole: (place: string) => `${place}, skins whole`},
+  spoken: {
+    wing: (value: string) => `wing loading: mass over wing area, ${value}`,
+    cube: (value: string) => `wing cube loading: mass over wing area to the power three halves, ${value}`,
+    margin: (value: string) => `static margin: neutral point less balance, over the mean chord, ${value}`,
+    tail: (value: string) => `tail volume: tail area times arm over wing area times mean chord, ${value}`,
+    fin: (value: string) => `fin volume: fin area times arm over wing area times span, ${value}`,
+    angle: (value: string) => `tangent of the glide angle: drag coefficient over lift coefficient, ${value}`,
+    speed: (value: string) => `speed: square root of twice the weight times the cosine of the glide angle over density times area times lift coefficient, ${value}`,
+    sink: (value: string) => `sink: speed times the sine of the glide angle, ${value}`,
+    reynolds: (value: string) => `Reynolds number: speed times chord over kinematic viscosity, ${value}`,
+    roll: (value: string) => `spiral rule: fin arm over span times dihedral in degrees over lift coefficient, ${value}`,
+  },
+  change: {
+    caption: 'What a small change does', what: 'Change', speed: 'Speed', ratio: 'Glide ratio', margin: 'Static margin',
+    noseGram: 'One more gram at the nose', tailMillimetre: 'Tail’s rear edge one millimetre higher', foldDegree: 'Wing folded one degree further',
+  },
+});

@@ -1,0 +1,239 @@
+import {expect, fixture, html} from '@open-wc/testing';
+import {sendKeys} from '@web/test-runner-commands';
+import type {GliderFlightCheck} from '../../../src/components/flight-check/define.js';
+import type {FlightCheck} from '../../../src/calc/flight/flight-check.js';
+import '../../../src/components/flight-check/define.js';
+import '../../../src/components/design/define.js';
+
+const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
+
+function there<E>(found: E | null | undefined): E {
+  if (!found) throw new Error('not there');
+  return found;
+}
+
+const node = (element: GliderFlightCheck, selector: string): Element => there(element.shadowRoot?.querySelector(selector));
+const text = (element: GliderFlightCheck, selector: string): string => tidy(element.shadowRoot?.querySelector(selector)?.textContent);
+const field = (element: GliderFlightCheck, path: string): HTMLInputElement => there(element.shadowRoot?.querySelector<HTMLInputElement>(`[id="field-${path}"]`));
+const measure = (element: GliderFlightCheck, id: string): string => text(element, `[data-measure=${id}]`);
+
+function checkOf(element: GliderFlightCheck): FlightCheck {
+  const {result} = element;
+  if (!result.ok || result.value === 'waiting') throw new Error('no check');
+  return result.value;
+}
+
+async function type(element: GliderFlightCheck, path: string, written: string): Promise<void> {
+  const input = field(element, path);
+  input.value = written;
+  input.dispatchEvent(new Event('input', {bubbles: true, composed: true}));
+  await element.updateComplete;
+}
+
+async function until(found: () => unknown): Promise<void> {
+  for (let i = 0; i < 200 && !found(); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+  if (!found()) throw new Error('did not come');
+}
+
+async function drawn(element: GliderFlightCheck): Promise<SVGSVGElement> {
+  const svg = there(element.shadowRoot?.querySelector<SVGSVGElement>('.sheet > svg'));
+  await until(() => svg.querySelector('text'));
+  return svg;
+}
+
+async function openAll(element: GliderFlightCheck): Promise<void> {
+  for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
+  await until(() => element.shadowRoot?.querySelector('.working table'));
+}
+
+/** The default glider with the weight at its nose that steadies it, and its tail set to hold the nose up. */
+const steady = () => fixture<GliderFlightCheck>(html`<glider-flight-check units="metric" masses="31g@10mm" tail-incidence="-2.5deg"></glider-flight-check>`);
+
+const clean = (element: GliderFlightCheck): void => { expect(element.shadowRoot?.textContent).not.to.match(/NaN|Infinity|undefined|\[object/); };
+
+describe('<glider-flight-check>', () => {
+  it('says at once that it is working the flight out, and then how the plane flies', async () => {
+    const element = document.createElement('glider-flight-check');
+    element.setAttribute('masses', '31g@10mm');
+    element.setAttribute('tail-incidence', '-2.5deg');
+    element.setAttribute('units', 'metric');
+    expect(element.result.ok && element.result.value).to.equal('waiting');
+    document.body.append(element);
+    await element.updateComplete;
+    const {trim} = checkOf(element);
+    if (!trim.ok) throw new Error('no trim');
+    expect(text(element, '[part=answer]')).to.contain(`It will fly: throw it level or just below, at about ${trim.value.glide.speed.toFixed(1)} m/s`);
+    clean(element);
+    element.remove();
+  });
+
+  it('gives the default, tail-heavy without its weight, a remedy and no speed', async () => {
+    const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric"></glider-flight-check>`);
+    const {flight, plane} = checkOf(element);
+    const args = flight.ok ? {} : flight.problems[0]?.args ?? {};
+    const answer = text(element, '[part=answer]');
+    expect(answer).to.contain(`balances ${String(Math.round(-plane.margin * plane.aero.shape.wing.meanAerodynamicChord * 1000))} mm behind its neutral point`);
+    expect(answer).to.contain(`Put about ${String(Math.round(Number(args['mass']) * 1000))} g at the tip of the nose`);
+    expect(answer).not.to.contain('m/s');
+    expect(element.shadowRoot?.querySelector('.sheet')).to.equal(null);
+    expect(element.shadowRoot?.querySelector('[data-measure=speed]')).to.equal(null);
+    expect(measure(element, 'balance')).to.contain('Further back than wanted').and.to.contain('add weight to the nose');
+    clean(element);
+  });
+
+  it('flies once the weight that it asks for is fitted', async () => {
+    const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric" tail-incidence="-2.5deg"></glider-flight-check>`);
+    const asked = /about (\d+) g/.exec(text(element, '[part=answer]'))?.[1] ?? '';
+    await type(element, 'ballast.masses', `${String(Number(asked) + 1)} g @ 0 mm`);
+    expect(checkOf(element).flight.ok).to.equal(true);
+    expect(text(element, '[part=answer]')).not.to.contain('not steady itself');
+  });
+
+  it('tells by how much the tail’s rear edge has to come up where a steady plane would dive, and then it does not', async () => {
+    const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric" masses="36g@10mm"></glider-flight-check>`);
+    const answer = text(element, '[part=answer]');
+    expect(answer).to.contain('it would dive: raise the tail’s rear edge about');
+    const rise = Number(/about ([\d.]+) mm/.exec(answer)?.[1]);
+    await type(element, 'arrangement.tailIncidence', String(-Math.asin(rise / 78) * 180 / Math.PI));
+    const {trim, flight} = checkOf(element);
+    expect(trim.ok && flight.ok && Math.abs(trim.value.glide.speed / flight.value.best.speed - 1)).to.be.below(0.05);
+  });
+
+  it('tells the other way where it would stall', async () => {
+    const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric" masses="31g@10mm" tail-incidence="-6deg"></glider-flight-check>`);
+    expect(text(element, '[part=answer]')).to.contain('rear up and stall: lower the tail’s rear edge about');
+    expect(element.shadowRoot?.querySelector('.sheet')).not.to.equal(null);
+    clean(element);
+  });
+
+  it('shows every number over a ruler, with its range, its standing and what it means', async () => {
+    const element = await steady();
+    const {measures} = checkOf(element);
+    const shown = [...element.shadowRoot?.querySelectorAll<HTMLElement>('[data-measure]') ?? []];
+    expect(shown.map(({dataset}) => dataset['measure'])).to.deep.equal(measures.map(({id}) => id));
+    for (const one of shown) {
+      expect(one.querySelector('.ruler line'), one.dataset['measure']).not.to.equal(null);
+      expect(tidy(one.textContent)).to.match(/\((usually|wanted) .+\)/);
+    }
+    expect(measure(element, 'sink')).to.match(/about 0\.\d to 1\.\d m\/s/);
+    expect(measure(element, 'glideRatio')).to.contain('common practice');
+    expect(measure(element, 'tailVolume')).to.contain('0.66').and.to.contain('More than usual').and.not.to.contain('common practice').and.not.to.contain('about 0.66');
+  });
+
+  it('tells a number inside its range from one outside by the form of its pointer', async () => {
+    const element = await steady();
+    const pointer = (id: string): readonly (string | null | undefined)[] => {
+      const path = node(element, `[data-measure=${id}] .ruler path`);
+      return [path.getAttribute('fill'), path.getAttribute('d')];
+    };
+    expect(pointer('mass')[0]).to.equal('var(--_ink)');
+    expect(pointer('tailVolume')[0]).to.equal('var(--_paper)');
+    const upright = pointer('tailVolume')[1];
+    await type(element, 'tail.span', '500');
+    expect(pointer('tailVolume')[1]).not.to.equal(upright);
+  });
+
+  it('draws speed and sink with the plane and its throw, named for those who do not see it', async () => {
+    const element = await steady();
+    const svg = await drawn(element);
+    const words = [...svg.querySelectorAll('text')].map(({textContent}) => tidy(textContent));
+    expect(words).to.include('throw at').and.to.include('stalls below').and.to.include('flying speed, m/s');
+    expect(svg.outerHTML).not.to.match(/NaN|Infinity|undefined/);
+    expect(tidy(svg.getAttribute('aria-label'))).to.match(/stalls below about \d\.\d m\/s.*As built it flies at about/);
+  });
+
+  it('says whether the wing will hold, as it is and peeled', async () => {
+    const element = await steady();
+    const {strength, otherwise} = checkOf(element);
+    expect(strength.ok && strength.value.holds).to.equal('yes');
+    expect(otherwise.ok && otherwise.value.holds).to.equal('perhaps');
+    expect(text(element, '[part=strength]')).to.contain('The wing will hold').and.to.contain('peeled off it might fold at the middle');
+  });
+
+  it('works it all out in the open', async () => {
+    const element = await steady();
+    await openAll(element);
+    expect(element.shadowRoot?.querySelectorAll('.working math').length).to.be.greaterThan(20);
+    const working = text(element, '.working');
+    expect(working).to.contain('Stengel').and.to.contain('Drela').and.to.contain('handbook formulas');
+    const bending = [...element.shadowRoot?.querySelectorAll('[data-table=bending] tbody tr') ?? []].map((row) => [...row.querySelectorAll('td')].map((cell) => Number(cell.textContent)));
+    expect(bending).to.have.length(4);
+    // twice the speed is four times the load
+    for (const [glide = NaN, fast = NaN] of bending) expect(fast).to.be.closeTo(4 * glide, 2.5);
+    clean(element);
+  });
+
+  it('keeps the last good answer, greyed, and says beside the field what is wrong', async () => {
+    const element = await steady();
+    const before = text(element, '[part=answer]');
+    for (const [path, wrong, said] of [
+      ['measured.mass', 'abc', 'cannot be read'], ['wing.span', '0', 'at least'], ['arrangement.tailAt', '200', 'in or ahead of the wing'], ['wing.creases', '300mm', 'outside the chord'],
+      ['arrangement.tailIncidence', '80', 'at most'],
+    ] as const) {
+      const kept = field(element, path).value;
+      await type(element, path, wrong);
+      expect(text(element, '[part=answer]'), wrong).to.equal(before);
+      expect(node(element, '[part=answer]').classList.contains('stale'), wrong).to.equal(true);
+      expect(text(element, `[id="field-${path}-problem"]`), wrong).to.contain(said);
+      expect(element.result.ok, wrong).to.equal(false);
+      await type(element, path, kept);
+      expect(element.result.ok, `${path} ${kept}`).to.equal(true);
+    }
+    expect(element.shadowRoot?.querySelector('.stale')).to.equal(null);
+    clean(element);
+  });
+
+  it('belongs to the page’s design: what changes there changes the answer, and fields here change it for all', async () => {
+    const host = await fixture<HTMLElement>(html`<div><glider-design units="metric" ballast-masses="31g@10mm" arrangement-tail-incidence="-2.5deg"><glider-flight-check></glider-flight-check></glider-design></div>`);
+    const element = there(host.querySelector('glider-flight-check')), design = there(host.querySelector('glider-design'));
+    await element.updateComplete;
+    const before = checkOf(element);
+    design.request([{path: 'arrangement.tailIncidence', value: -2 * Math.PI / 180}]);
+    await element.updateComplete;
+    const after = checkOf(element);
+    expect(after.trim.ok && before.trim.ok && after.trim.value.glide.speed > before.trim.value.glide.speed).to.equal(true);
+    await type(element, 'arrangement.wingAt', '190');
+    expect(design.design.arrangement.wingAt).to.equal(0.19);
+  });
+
+  it('speaks to inch readers in their units', async () => {
+    const element = await fixture<GliderFlightCheck>(html`<glider-flight-check lang="en-US" masses="31g@10mm" tail-incidence="-2.5deg"></glider-flight-check>`);
+    expect(text(element, '[part=answer]')).to.contain('ft/s');
+    expect(measure(element, 'wingLoading')).to.contain('oz/ft²');
+    expect([...(await drawn(element)).querySelectorAll('text')].map(({textContent}) => textContent)).to.include('flying speed, ft/s');
+  });
+
+  it('is worked by keyboard', async () => {
+    const element = await steady();
+    const speed = (): number => {
+      const {trim} = checkOf(element);
+      return trim.ok ? trim.value.glide.speed : NaN;
+    };
+    const before = speed(), angle = element.state.design.arrangement.tailIncidence;
+    field(element, 'arrangement.tailIncidence').focus();
+    await sendKeys({press: 'ArrowUp'});
+    await element.updateComplete;
+    expect(element.state.design.arrangement.tailIncidence).to.be.greaterThan(angle);
+    expect(speed()).to.be.greaterThan(before);
+  });
+
+  it('leaves locked dimensions alone, and leaves parts out', async () => {
+    const element = await fixture<GliderFlightCheck>(html`<glider-flight-check lock="" hide="picture working"></glider-flight-check>`);
+    expect(field(element, 'arrangement.wingAt').disabled).to.equal(true);
+    expect(element.shadowRoot?.querySelector('[part=measures]')).to.equal(null);
+    expect(element.shadowRoot?.querySelector('[part=working]')).to.equal(null);
+  });
+
+  it('is accessible, flying, unstable and in error, with everything open', async () => {
+    const element = await steady();
+    await drawn(element);
+    await openAll(element);
+    await expect(element).to.be.accessible();
+    await type(element, 'measured.mass', 'abc');
+    await expect(element).to.be.accessible();
+    await type(element, 'measured.mass', '');
+    await type(element, 'ballast.masses', '');
+    expect(text(element, '[part=answer]')).to.contain('not steady itself');
+    await expect(element).to.be.accessible();
+  });
+});
