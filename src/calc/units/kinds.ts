@@ -1,6 +1,6 @@
-/** What a number measures. Its SI unit: m, kg, rad, 1, 1, kg/m², kg/m³, m², m/s, kg/m³. */
+/** What a number measures. Its SI unit: m, kg, rad, 1, 1, kg/m², kg/m³, m², m/s, kg/m³, s. */
 export type QuantityKind =
-  | 'length' | 'mass' | 'angle' | 'ratio' | 'count' | 'areal-mass' | 'cube-loading' | 'area' | 'speed' | 'density';
+  | 'length' | 'mass' | 'angle' | 'ratio' | 'count' | 'areal-mass' | 'cube-loading' | 'area' | 'speed' | 'density' | 'time';
 
 export type SystemOfUnits = 'metric' | 'inch';
 
@@ -67,6 +67,9 @@ const rows: readonly Row[] = [
   ['g/cm³', 'density', 1, 3, 100],
   ['oz/ft³', 'density', ounce / foot ** 3, 0, 10],
   ['lb/ft³', 'density', pound / foot ** 3, 0, 10],
+
+  ['s', 'time', 1, 0, 100, 'sec secs second seconds'],
+  ['min', 'time', 60, 0, 100, 'minute minutes'],
 ];
 
 /** The spelling of a symbol on any keyboard. */
@@ -105,6 +108,7 @@ const usual: Readonly<Record<QuantityKind, readonly [metric: string, inch: strin
   'area': ['dm²', 'in²'],
   'speed': ['m/s', 'ft/s'],
   'density': ['kg/m³', 'lb/ft³'],
+  'time': ['s', 's'],
 };
 
 /** The symbol of the unit in which a reader of this system expects such a quantity. */

@@ -47,7 +47,7 @@ const unitName = /\s*(?:(["'°%])|(\p{L}+(?:\^[23])?(?:\/\p{L}+(?:\^[23])?)?)\.?
 const powerUnitName = /\s*(?:(["'°%])|(\p{L}+(?:\^?[23])?(?:\/\p{L}+(?:\^?[23])?)?)\.?)/uy;
 
 /** The unit that follows another within one quantity, and how many of it make one of the other. */
-const joins: Readonly<Record<string, readonly [symbol: string, many: number]>> = {ft: ['in', 12], lb: ['oz', 16]};
+const joins: Readonly<Record<string, readonly [symbol: string, many: number]>> = {ft: ['in', 12], lb: ['oz', 16], min: ['s', 60]};
 
 /** Takes one quantity; what follows it stays in the scanner. */
 export function scanQuantity(scan: Scanner, kind: QuantityKind, options: ReadOptions, inList = false): ReadResult {

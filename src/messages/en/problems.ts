@@ -5,7 +5,7 @@ export type Said = Readonly<Record<string, string>>;
 
 const kinds: Readonly<Record<string, string>> = {
   'length': 'a length', 'mass': 'a mass', 'angle': 'an angle', 'ratio': 'a share', 'count': 'a whole number', 'areal-mass': 'a mass per area',
-  'cube-loading': 'a cube loading', 'area': 'an area', 'speed': 'a speed', 'density': 'a density',
+  'cube-loading': 'a cube loading', 'area': 'an area', 'speed': 'a speed', 'density': 'a density', 'time': 'a time',
 };
 
 /** Each problem as one plain sentence that names the way out. */
@@ -112,4 +112,21 @@ export const problemWords = topic<Readonly<Record<string, (a: Said) => string>>>
   'trim-stalls': () => 'It would only stall: raise the front edge of the tailplane, or add weight to the nose.',
   'throw-out-of-range': (a) => `Nobody throws like that: from ${a['least'] ?? ''} to ${a['most'] ?? ''}.`,
   'wind-above-speed': (a) => `A wind of ${a['wind'] ?? ''} is no weather for a plane that flies at ${a['speed'] ?? ''}: wait until it is calmer.`,
+  'throw-empty': () => 'Write down how far it flew, or for how long.',
+  'throw-number-out-of-range': (a) => `Hand-launched gliders stay between ${a['least'] ?? ''} and ${a['most'] ?? ''}: measure again.`,
+  'throw-too-fast': (a) => `That would be ${a['speed'] ?? ''}, faster than any hand throws: look at the time and the distance again.`,
+  'throw-too-slow': (a) => `That would be ${a['speed'] ?? ''}, slower than anything flies: look at the time and the distance again.`,
+  'too-few-throws': (a) => `It takes at least ${a['least'] ?? ''} throws of each.`,
+  'throws-all-alike': () => 'All throws are exactly alike: measure to the nearest centimetre or hundredth of a second.',
+  'table-empty': () => 'This file holds no rows.',
+  'table-without-heading': () => 'The first row has to name the columns, such as: version, distance (m), time (s).',
+  'row-too-long': (a) => `This row has ${a['count'] ?? ''} cells, but there are ${a['most'] ?? ''} columns: a decimal comma may have parted a number.`,
+  'row-quotes': () => 'A quotation mark in this row is not closed, or stands in the middle of a cell.',
+  'row-unread-before': () => 'This row could not be read before.',
+  'log-not-json': () => 'This is not a flight log: it cannot be read as JSON.',
+  'log-not-a-log': () => 'This file holds no flight log.',
+  'log-of-later-version': (a) => `This flight log is of version ${a['version'] ?? ''}; this page reads up to version ${a['known'] ?? ''}.`,
+  'entry-not-a-version': () => 'A version needs an id and a name.',
+  'entry-not-a-throw': () => 'A throw needs an id and a version.',
+  'entry-without-version': () => 'This throw belongs to a version that the file does not hold.',
 });
