@@ -8,5 +8,6 @@ export * from './components/drawing/define.js';
 export * from './components/flight-check/define.js';
 export * from './components/flight-path/define.js';
 export * from './components/parts-sheet/define.js';
+export * from './components/tail-shim/define.js';
 export * from './components/value/define.js';
 export {version} from './version.js';

@@ -1,0 +1,152 @@
+import {expect, fixture, html} from '@open-wc/testing';
+import {sendKeys} from '@web/test-runner-commands';
+import type {ShimStudy} from '../../../src/calc/flight/slips.js';
+import type {GliderTailShim} from '../../../src/components/tail-shim/define.js';
+import '../../../src/components/tail-shim/define.js';
+import '../../../src/components/design/define.js';
+
+const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
+const text = (element: GliderTailShim, part: string): string => tidy(element.shadowRoot?.querySelector(`[part=${part}]`)?.textContent);
+
+/** What a selector finds, which must be there. */
+function there<E>(found: E | null | undefined): E {
+  if (!found) throw new Error('not there');
+  return found;
+}
+
+const field = (element: GliderTailShim, id: string): HTMLInputElement => there(element.shadowRoot?.querySelector<HTMLInputElement>(`[id="${id}"]`));
+
+async function type(element: GliderTailShim, id: string, written: string): Promise<void> {
+  const input = field(element, id);
+  input.value = written;
+  input.dispatchEvent(new Event('input', {bubbles: true, composed: true}));
+  await element.updateComplete;
+}
+
+async function choose(element: GliderTailShim, id: string, value: string): Promise<void> {
+  const one = there(element.shadowRoot?.querySelector<HTMLSelectElement>(`[id="${id}"]`));
+  one.value = value;
+  one.dispatchEvent(new Event('change', {bubbles: true}));
+  await element.updateComplete;
+}
+
+function studyOf(element: GliderTailShim): ShimStudy {
+  const {result} = element;
+  if (!result.ok) throw new Error(result.problems.map(({code}) => code).join());
+  return result.value;
+}
+
+const angle = (element: GliderTailShim): number => element.state.design.arrangement.tailIncidence * 180 / Math.PI;
+const gliding = () => fixture<GliderTailShim>(html`<glider-tail-shim units="metric" masses="29g@15mm" tail-angle="-1.2°"></glider-tail-shim>`);
+
+describe('<glider-tail-shim>', () => {
+  it('says which stack makes the angle, and how fast the plane then flies', async () => {
+    const element = await gliding();
+    const {board, trim} = studyOf(element);
+    if (!trim.ok) throw new Error('does not glide');
+    expect(text(element, 'answer')).to.contain('under the rear edge of the tailplane').and.to.contain('1.2° down')
+      .and.to.contain(`flies at about ${trim.value.glide.speed.toFixed(1)} m/s`);
+    expect(text(element, 'answer')).to.contain(element.stackWords(board.stack));
+    expect(text(element, 'aside')).to.contain('what counts is the difference, 1.2°').and.to.match(/Another 1 mm under the rear edge .* [\d.]+ m\/s slower/);
+    expect(tidy(element.shadowRoot?.querySelector('.caution')?.textContent)).to.contain('away from faces, eyes and roads');
+  });
+
+  it('sets the angle from a stack', async () => {
+    const element = await gliding();
+    for (const [id, value] of [['stack-cards', '4'], ['stack-papers', '0']] as const) await choose(element, id, value);
+    const raised = -angle(element) * Math.PI / 180;
+    expect(78 * Math.sin(raised) - 10 * Math.tan(raised)).to.be.closeTo(2, 1e-9);
+    await choose(element, 'edge', 'front');
+    expect(angle(element)).to.be.closeTo(raised * 180 / Math.PI, 1e-9);
+    for (const id of ['stack-cards', 'stack-papers']) await choose(element, id, '0');
+    expect(angle(element)).to.equal(0);
+    expect(text(element, 'answer')).to.contain('Without slips the tailplane lies flat on the body');
+  });
+
+  it('sets it from the edges as measured, and from a speed', async () => {
+    const element = await gliding();
+    await type(element, 'edge-rear', '2');
+    expect(angle(element)).to.be.closeTo(-Math.asin(2 / 78) * 180 / Math.PI, 1e-9);
+    await type(element, 'edge-front', '2.5');
+    expect(angle(element)).to.be.closeTo(Math.asin(0.5 / 78) * 180 / Math.PI, 1e-9);
+    await type(element, 'speed-wanted', '7');
+    there(element.shadowRoot?.querySelector<HTMLButtonElement>('.fields button')).click();
+    await element.updateComplete;
+    const {trim} = studyOf(element);
+    expect(trim.ok ? trim.value.glide.speed : NaN).to.be.closeTo(7, 0.01);
+    await type(element, 'speed-wanted', '2');
+    there(element.shadowRoot?.querySelector<HTMLButtonElement>('.fields button')).click();
+    await element.updateComplete;
+    expect(element.shadowRoot?.textContent).to.contain('it stalls below');
+  });
+
+  it('puts slips under the wing the same way', async () => {
+    const element = await fixture<GliderTailShim>(html`<glider-tail-shim units="metric" under="wing" wing-angle="2°" masses="29g@15mm"></glider-tail-shim>`);
+    expect(text(element, 'answer')).to.contain('under the front edge of the wing').and.to.contain('2° up');
+    await choose(element, 'surface', 'tail');
+    expect(studyOf(element).surface).to.equal('tail');
+  });
+
+  it('tells of a plane that does not glide what it needs', async () => {
+    const element = await fixture<GliderTailShim>(html`<glider-tail-shim units="metric"></glider-tail-shim>`);
+    expect(text(element, 'answer')).to.contain('its balance lies too far back');
+    await type(element, 'field-ballast.masses', '29g@15mm');
+    await type(element, 'field-arrangement.tailIncidence', '3');
+    expect(text(element, 'answer')).to.match(/only dives: for the flattest glide raise the rear edge of the tailplane by [\d.]+ mm more/);
+    await type(element, 'field-arrangement.tailIncidence', '-10');
+    expect(text(element, 'answer')).to.match(/only stalls: for the flattest glide lower the rear edge of the tailplane by [\d.]+ mm/);
+  });
+
+  it('keeps the last answer greyed while an entry is wrong, and says what is wrong with it', async () => {
+    const element = await gliding();
+    const before = text(element, 'answer');
+    await type(element, 'field-arrangement.tailIncidence', 'steep');
+    expect(element.shadowRoot?.querySelector('.answer')?.classList.contains('stale')).to.equal(true);
+    expect(text(element, 'answer')).to.equal(before);
+    await type(element, 'field-arrangement.tailIncidence', '-1.2');
+    await type(element, 'slip-width', 'wide');
+    expect(field(element, 'slip-width').getAttribute('aria-invalid')).to.equal('true');
+    expect(tidy(element.shadowRoot?.querySelector('#slip-width-problem')?.textContent)).to.not.equal('');
+    await type(element, 'slip-width', '150');
+    expect(element.shadowRoot?.querySelector('.answer')?.classList.contains('stale')).to.equal(true);
+    await type(element, 'slip-width', '');
+    expect(element.shadowRoot?.querySelector('.answer')?.classList.contains('stale')).to.equal(false);
+    expect(element.shadowRoot?.textContent).to.not.match(/NaN|Infinity|undefined/);
+  });
+
+  it('sets the design of the page, where other elements hear of it', async () => {
+    const page = await fixture(html`<div><glider-design id="gull" units="metric" ballast-masses="29g@15mm"></glider-design><glider-tail-shim design="gull"></glider-tail-shim></div>`);
+    const element = there(page.querySelector('glider-tail-shim'));
+    await element.updateComplete;
+    await choose(element, 'stack-cards', '3');
+    expect(angle(element)).to.be.lessThan(-1);
+  });
+
+  it('steps its angle by the keys', async () => {
+    const element = await gliding();
+    field(element, 'field-arrangement.tailIncidence').focus();
+    await sendKeys({press: 'ArrowUp'});
+    await element.updateComplete;
+    expect(angle(element)).to.be.closeTo(-0.5, 1e-9);
+  });
+
+  it('draws the board on its slips, touching where it says', async () => {
+    const element = await gliding();
+    const svg = there(element.shadowRoot?.querySelector('svg'));
+    for (let i = 0; i < 100 && !svg.querySelector('text'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+    expect([...svg.querySelectorAll('text')].map((one) => tidy(one.textContent))).to.include.members(['front', '1.2° down', '78 mm']);
+    expect(svg.getAttribute('aria-label')).to.contain('Side view of the tailplane');
+    const contact = [...svg.querySelectorAll('circle')].find((one) => Number(one.getAttribute('cx')) > 1);
+    // on the lower face of the board
+    expect(-Number(contact?.getAttribute('cy')) / Number(contact?.getAttribute('cx'))).to.be.closeTo(Math.tan(1.2 * Math.PI / 180), 1e-3);
+  });
+
+  it('is accessible, with everything open and something wrong', async () => {
+    const element = await gliding();
+    for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
+    for (let i = 0; i < 100 && !element.shadowRoot?.querySelector('.working math'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+    expect(tidy(element.shadowRoot?.querySelector('.working')?.textContent)).to.contain('Plane trigonometry');
+    await type(element, 'slip-width', 'wide');
+    await expect(element).to.be.accessible();
+  });
+});
