@@ -2,7 +2,7 @@ import {html, nothing} from 'lit';
 import type {TemplateResult} from 'lit';
 import {dimensionPaths, type DimensionPath} from '../../calc/design/dimensions.js';
 import type {FlightCheck} from '../../calc/flight/flight-check.js';
-import {good, type Outcome, type Problem} from '../../calc/problem.js';
+import {good, type Outcome} from '../../calc/problem.js';
 import type {FlightPlot} from '../../drawing/figures/flight-check.js';
 import {flightWords} from '../../messages/en/flight.js';
 import {Calculator, type Answer} from '../base/calculator.js';
@@ -32,7 +32,6 @@ const groups = {
   steady: ['balance.marginLow', 'balance.marginHigh'],
 } as const satisfies Readonly<Record<string, readonly DimensionPath[]>>;
 
-const shown: ReadonlySet<string> = new Set([...first, ...Object.values(groups).flat()]);
 
 const loadCheck = () => import('./checked.js');
 const loadWorking = () => import('./working.js');
@@ -135,9 +134,6 @@ export class GliderFlightCheck extends Calculator<FlightCheck | 'waiting'> {
       <summary>${words.groups[name]}</summary><div class="fields">${groups[name].map(of)}</div></details>`;
     return html`<div class="fields">${first.map(of)}${group('weighs')}${group('size')}${group('wing')}${group('steady')}</div>`;
   }
-
-  /** Only where its field is one of those shown here. */
-  protected override besideAField(problem: Problem): boolean { return super.besideAField(problem) && shown.has(problem.path ?? ''); }
 
   #troubled(path: DimensionPath): boolean {
     const {refused, problems} = this.state;

@@ -17,7 +17,7 @@ const common: Options = {
   sink: {digits: 1}, cubeLoading: {digits: 1},
 };
 const metric: Options = {...common, mass: {digits: 0}, balance: {digits: 0}, wingLoading: {unit: 'g/dm²', digits: 1}};
-const inch: Options = {...common, mass: {digits: 1}, balance: {fraction: 8}, wingLoading: {digits: 1}};
+const inch: Options = {...common, mass: {digits: 1}, balance: {fraction: 8}, wingLoading: {digits: 1}, speed: {digits: 0}};
 
 /** A number of the check as this reader reads it. */
 export function written(host: GliderElement, {id, kind}: Pick<Measure, 'id' | 'kind'>, value: number, bare = false): string {

@@ -5,6 +5,7 @@ import type {FlightPlot, SinkAt} from '../../drawing/figures/flight-check.js';
 import {commonWords} from '../../messages/en/common.js';
 import {flightCheckWords} from '../../messages/en/flight-check.js';
 import type {GliderElement} from '../base/element.js';
+import {written} from './numbers.js';
 
 export {drawFlightPlot} from '../../drawing/figures/flight-check.js';
 
@@ -27,7 +28,7 @@ function plotOf(host: GliderElement, {flight, trim, measures}: FlightCheck): Fli
   const si = unitFor(unit, 'speed')?.si ?? 1;
   const at = ({speed, sink}: Pick<Glide, 'speed' | 'sink'>): SinkAt => ({speed: speed / si, least: sink.least / si, usual: sink.usual / si, most: sink.most / si});
   const {polar, best, stall} = flight.value;
-  const write = (value: number): string => host.write(value, 'speed', {digits: 1});
+  const write = (value: number): string => written(host, {id: 'speed', kind: 'speed'}, value);
   const range = measures.find(({id}) => id === 'speed')?.value, sink = measures.find(({id}) => id === 'sink')?.value;
   return {
     polar: polar.map(at), best: at(best), stall: stall / si,

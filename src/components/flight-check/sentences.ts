@@ -1,3 +1,4 @@
+import type {Range} from '../../calc/aero/range.js';
 import type {FlightCheck} from '../../calc/flight/flight-check.js';
 import {usualRanges} from '../../calc/flight/usual-ranges.js';
 import type {Problem} from '../../calc/problem.js';
@@ -5,13 +6,19 @@ import {flightCheckWords} from '../../messages/en/flight-check.js';
 import type {Answer} from '../base/calculator.js';
 import {explain} from '../base/explain.js';
 import type {GliderElement} from '../base/element.js';
+import {written} from './numbers.js';
 
 const near = (host: GliderElement, value: number): string => host.write(Math.abs(value), 'length', host.system === 'inch' ? {fraction: 8} : {digits: 0});
 /** By how much a tail's edge goes up or down: finer than a place. */
 const slip = (host: GliderElement, value: number): string => host.write(Math.abs(value), 'length', host.system === 'inch' ? {fraction: 32} : {});
-const speed = (host: GliderElement, value: number): string => host.write(value, 'speed', {digits: 1});
+const speed = (host: GliderElement, value: number): string => written(host, {id: 'speed', kind: 'speed'}, value);
+const sinkWords = (host: GliderElement, {least, most}: Range): string =>
+  host.say(flightCheckWords).range(written(host, {id: 'sink', kind: 'speed'}, least, true), written(host, {id: 'sink', kind: 'speed'}, most));
 const ratio = (host: GliderElement, value: number): string => host.write(value, 'count', {digits: 0});
 const share = (host: GliderElement, value: number): string => host.write(value, 'ratio', {digits: 0});
+
+/** No hand sets a tail's edge finer than this, m. */
+const worthwhile = 2.5e-4;
 
 /** Whether it will fly and what to do about it, and what follows. */
 export function answerWords(host: GliderElement, check: FlightCheck): Answer {
@@ -46,15 +53,17 @@ function flyingWords(host: GliderElement, check: FlightCheck): Answer {
   // how far the tail's rear edge has to rise for the flattest glide
   const rise = design.tail.chord * (Math.sin(plane.built.tailIncidence) - Math.sin(best.setting.tailIncidence));
   const fast = glide.speed > usualRanges.speed.to && rise > 0;
-  const range = (from: number, to: number): string => words.range(host.write(from, 'speed', {digits: 1, bare: true}), speed(host, to));
-  const out = measures.filter(({standing}) => standing !== 'within').map(({id}) => words.measures[id].name);
+  const flattest = {speed: speed(host, best.speed), ratio: ratio(host, best.ratio.usual)};
+  // a Reynolds number follows from the rest: nobody sets it
+  const out = measures.filter(({id, standing}) => standing !== 'within' && id !== 'reynolds').map(({id}) => words.measures[id].name);
   const sink = measures.find(({id}) => id === 'sink')?.value ?? glide.sink;
   return {
-    sentence: fast ? words.fast({speed: speed(host, glide.speed), ratio: ratio(host, glide.ratio.usual), rise: slip(host, rise)})
+    sentence: fast ? words.fast({speed: speed(host, glide.speed), rise: slip(host, rise)})
       : words.flies({speed: speed(host, glide.speed), ratio: words.range(ratio(host, glide.ratio.least), ratio(host, glide.ratio.most))}),
     aside: [
-      words.sinks({sink: range(sink.least, sink.most), margin: share(host, plane.margin)}),
-      ...Math.abs(rise) >= 2.5e-4 ? [words.better({up: rise > 0, by: slip(host, rise), speed: speed(host, best.speed), ratio: ratio(host, best.ratio.usual)})] : [],
+      ...fast ? [words.then(flattest)] : [],
+      words.sinks({sink: sinkWords(host, sink), margin: share(host, plane.margin)}),
+      ...!fast && Math.abs(rise) >= worthwhile ? [words.better({up: rise > 0, by: slip(host, rise), ...flattest})] : [],
       out.length > 0 ? words.out(out) : words.allUsual,
     ].join(' '),
   };
@@ -66,7 +75,7 @@ export function pictureName(host: GliderElement, {flight, trim, measures}: Fligh
   if (!flight.ok) return '';
   const {stall, best} = flight.value;
   const sink = measures.find(({id}) => id === 'sink')?.value;
-  const here = trim.ok && sink ? words.pictureHere({speed: speed(host, trim.value.glide.speed), sink: words.range(host.write(sink.least, 'speed', {digits: 1, bare: true}), speed(host, sink.most))}) : '';
+  const here = trim.ok && sink ? words.pictureHere({speed: speed(host, trim.value.glide.speed), sink: sinkWords(host, sink)}) : '';
   return `${words.picture({stall: speed(host, stall), best: speed(host, best.speed)})} ${here}`.trim();
 }
 

@@ -77,10 +77,11 @@ export function drawFlightPlot(pen: Pen, widthPx: number, data: FlightPlot): Vie
   pen.text('stall-speed', {x: wall - 7, y: foot - 8}, words.stallSpeed, {anchor: 'end', soft: true, halo: true});
 
   // under the tangent and left of where the curve begins there is always room
-  const under = on(stall, slope * stall).y;
-  pen.text('best-words', {x: wall - 7, y: under + 20}, words.best, {anchor: 'end', soft: true, halo: true});
-  pen.text('best-ratio', {x: wall - 7, y: under + 36}, words.bestRatio, {anchor: 'end', soft: true, halo: true});
-  if (here) plane(pen, here, [words.throwAt, words.throwSpeed], on, right);
+  const bar = here && on(here.slow, 0).x < wall ? on(0, here.usual).y : 0;
+  const under = Math.max(on(stall, slope * stall).y, bar) + 20;
+  pen.text('best-words', {x: wall - 7, y: under}, words.best, {anchor: 'end', soft: true, halo: true});
+  pen.text('best-ratio', {x: wall - 7, y: under + 16}, words.bestRatio, {anchor: 'end', soft: true, halo: true});
+  if (here) plane(pen, here, [words.throwAt, words.throwSpeed], on, widthPx - 7);
   pen.finish();
   return view;
 }
@@ -88,7 +89,7 @@ export function drawFlightPlot(pen: Pen, widthPx: number, data: FlightPlot): Vie
 function axes(pen: Pen, {words}: FlightPlot, reach: {speed: number; sink: number}, on: (speed: number, sink: number) => XY, right: number, foot: number): void {
   const {x: left, y: top} = on(0, 0);
   pen.path('axes', `M${String(right)} ${String(top)}H${String(left)}V${String(foot)}`, 'fine');
-  const across = tickStep(reach.speed, (right - left) / 48), down = tickStep(reach.sink, (foot - top) / 36);
+  const across = tickStep(reach.speed, Math.min((right - left) / 48, 10)), down = tickStep(reach.sink, (foot - top) / 36);
   for (let i = 1; i * across <= reach.speed; i++) {
     const {x} = on(i * across, 0);
     pen.line(`across-${String(i)}`, {x, y: top - 5}, {x, y: top}, 'fine');
@@ -104,14 +105,14 @@ function axes(pen: Pen, {words}: FlightPlot, reach: {speed: number; sink: number
 }
 
 /** The plane as built: a dot with how far it may be out either way, and the speed to throw at. */
-function plane(pen: Pen, here: SinkAt & {readonly slow: number; readonly fast: number}, words: readonly [string, string], on: (speed: number, sink: number) => XY, right: number): void {
+function plane(pen: Pen, here: SinkAt & {readonly slow: number; readonly fast: number}, words: readonly [string, string], on: (speed: number, sink: number) => XY, edge: number): void {
   const at = on(here.speed, here.usual), top = on(0, 0).y;
   const [slow, fast, least, most] = [on(here.slow, here.usual), on(here.fast, here.usual), on(here.speed, here.least), on(here.speed, here.most)];
   pen.line('throw', {x: at.x, y: top}, least, 'thin');
   pen.path('unsure', `M${String(slow.x)} ${String(at.y)}H${String(fast.x)}M${String(slow.x)} ${String(at.y - 4)}v8M${String(fast.x)} ${String(at.y - 4)}v8`
     + `M${String(at.x)} ${String(least.y)}V${String(most.y)}M${String(at.x - 4)} ${String(least.y)}h8M${String(at.x - 4)} ${String(most.y)}h8`, 'fine');
   pen.circle('here', at, 5, 'cut', 'line');
-  const leftwards = at.x + Math.max(...words.map((line) => line.length)) * 7.6 + 8 > right;
+  const leftwards = at.x + Math.max(...words.map((line) => line.length)) * 7.6 > edge;
   words.forEach((line, i) => {
     pen.text(`throw-words-${String(i)}`, {x: at.x + (leftwards ? -7 : 7), y: top + 17 + 16 * i}, line, {anchor: leftwards ? 'end' : 'start', weight: 600, halo: true});
   });

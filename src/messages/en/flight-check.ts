@@ -52,11 +52,11 @@ const measures: Readonly<Record<MeasureId, MeasureWords>> = {
     below: 'Little in reserve: a slow throw or a bump makes it stop and drop, so lower the tail’s rear edge a little.', above: 'It has speed to spare: raise the tail’s rear edge a little for a flatter glide.',
   },
   glideRatio: {
-    name: 'Glide ratio', means: 'Metres forward for each metre down, in still air.',
+    name: 'Glide ratio', means: 'How many times as far it glides as it drops, in still air.',
     below: 'Steep: press the edges thin, smooth what sticks out, and set the tail for a slower glide.', above: 'More than such planes manage: measure it before you promise it.',
   },
   sink: {
-    name: 'Sink', means: 'How fast it comes down: a throw from head height lasts about two metres divided by this.',
+    name: 'Sink', means: 'How fast it comes down: the slower, the longer a throw lasts.',
     below: 'It comes down like a leaf: the slightest lift in the air keeps it up.', above: 'Set the tail for a slower glide, or make the plane lighter.',
   },
   reynolds: {
@@ -76,12 +76,12 @@ export const flightCheckWords = topic('flight-check', {
     drela: (range: string) => `usually ${range}`, practice: (range: string) => `usually ${range}, common practice`, wanted: (range: string) => `wanted ${range}`,
   },
   range: (from: string, to: string) => `${from} to ${to}`,
-  flies: (a: {speed: string; ratio: string}) => `It will fly: throw it level or just below, at **about ${a.speed}**, and it glides **${a.ratio} m for each metre down**.`,
-  fast: (a: {speed: string; ratio: string; rise: string}) =>
+  flies: (a: {speed: string; ratio: string}) => `It will fly: throw it level or just below, at **about ${a.speed}**, and it glides **${a.ratio} times as far as it drops**.`,
+  fast: (a: {speed: string; rise: string}) =>
     `It will fly, but only at **about ${a.speed}**: raise the tail’s rear edge **about ${a.rise}** for an easy throw and a flat glide.`,
   sinks: (a: {sink: string; margin: string}) => `It sinks ${a.sink}, with a static margin of about ${a.margin} of the mean chord.`,
   better: (a: {up: boolean; by: string; speed: string; ratio: string}) =>
-    `With the tail’s rear edge ${a.by} ${a.up ? 'higher' : 'lower'} it would fly its flattest, about ${a.ratio} m for each metre down, at about ${a.speed}.`,
+    `With the tail’s rear edge ${a.by} ${a.up ? 'higher' : 'lower'} it would fly its flattest, about ${a.ratio} times as far as it drops, at about ${a.speed}.`,
   /** Of names as they stand over the rulers. */
   out: (names: readonly string[]) => `Out of the usual: ${names.map((name) => name.charAt(0).toLowerCase() + name.slice(1)).join(', ')}.`,
   allUsual: 'All its numbers are usual ones.',
@@ -92,7 +92,7 @@ export const flightCheckWords = topic('flight-check', {
     `Weight at the nose or a wing further back brings the balance ${a.forward} forward, to a static margin of ${a.margin}. Until then it has no speed to fly at.`,
   dives: (edge: string) => `It is steady, but as it is built it would **dive**: raise the tail’s rear edge **about ${edge}**.`,
   stalls: (edge: string) => `It is steady, but as it is built it would **rear up and stall**: lower the tail’s rear edge **about ${edge}**.`,
-  then: (a: {speed: string; ratio: string}) => `Then it glides about ${a.ratio} m for each metre down, at about ${a.speed}.`,
+  then: (a: {speed: string; ratio: string}) => `Then it glides about ${a.ratio} times as far as it drops, at about ${a.speed}.`,
   motion: {
     'rolls-out': 'Left alone in a bank, it levels its wings.', 'holds': 'Left alone in a bank, it goes on circling.', 'tightens': 'Left alone in a bank, it tightens its turn: prop the tips higher or cut the fins lower.',
   },
@@ -103,11 +103,11 @@ export const flightCheckWords = topic('flight-check', {
     perhaps: (a: {place: string}) => `The wing may fold at ${a.place} at twice the throwing speed, where the foam’s range is reached: tape over the cut skin, and throw gently.`,
     no: (a: {place: string}) => `The wing will fold at ${a.place} at twice the throwing speed: tape over the cut skin there, and throw no harder than it flies.`,
     peeled: {
-      yes: () => 'With its upper skin peeled off it would hold too.', perhaps: (a: {place: string}) => `With its upper skin peeled off it might fold at ${a.place}.`,
+      yes: (): string => 'With its upper skin peeled off it would hold too.', perhaps: (a: {place: string}) => `With its upper skin peeled off it might fold at ${a.place}.`,
       no: (a: {place: string}) => `With its upper skin peeled off it would fold at ${a.place}.`,
     },
     whole: {
-      yes: () => 'With both skins on it would hold.', perhaps: (a: {place: string}) => `With both skins on it might still fold at ${a.place}.`,
+      yes: (): string => 'With both skins on it would hold.', perhaps: (a: {place: string}) => `With both skins on it might still fold at ${a.place}.`,
       no: (a: {place: string}) => `With both skins on it would still fold at ${a.place}.`,
     },
     middle: 'the middle', joint: (at: string) => `the joint ${at} from the middle`,

@@ -99,6 +99,12 @@ describe('<glider-flight-check>', () => {
     expect(trim.ok && flight.ok && Math.abs(trim.value.glide.speed / flight.value.best.speed - 1)).to.be.below(0.05);
   });
 
+  it('asks for a slower setting of the tail where the plane flies too fast for a hand', async () => {
+    const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric" masses="28g@10mm"></glider-flight-check>`);
+    expect(text(element, '[part=answer]')).to.contain('It will fly, but only at about').and.to.contain('Then it glides about');
+    expect(measure(element, 'speed')).to.contain('More than usual').and.to.contain('raise the tail’s rear edge');
+  });
+
   it('tells the other way where it would stall', async () => {
     const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric" masses="31g@10mm" tail-incidence="-6deg"></glider-flight-check>`);
     expect(text(element, '[part=answer]')).to.contain('rear up and stall: lower the tail’s rear edge about');
