@@ -8,7 +8,7 @@ import {strictPages} from './strict-pages.mjs';
 import {typescriptServer} from './typescript-server.mjs';
 
 const {values} = parseArgs({options: {
-  port: {type: 'string', default: process.env.PORT ?? '8000'},
+  port: {type: 'string', default: process.env.PORT || '8000'},
   host: {type: 'string', default: 'localhost'},
 }});
 

@@ -2,11 +2,13 @@
  * Something that keeps a stage from giving a number, as data: `src/messages` has the words.
  *
  * `path` is a path of the table of dimensions when the problem belongs beside one field; `args` are SI numbers,
- * strings or paths that the sentence mentions.
+ * strings or paths that the sentence mentions. A clash between values is the fault of none of them alone: `also` has the paths of the others, so that it
+ * stands beside each.
  */
 export interface Problem {
   readonly code: string;
   readonly path?: string;
+  readonly also?: readonly string[];
   readonly args?: Readonly<Record<string, string | number>>;
 }
 

@@ -10,7 +10,7 @@ export const clashesOf = memo((design: GliderDesign): readonly Problem[] => [
   ...wingClashes(design.wing),
   ...bodyClashes(design),
   ...(design.balance.marginLow > design.balance.marginHigh
-    ? [{code: 'margins-crossed', path: 'balance.marginHigh', args: {low: design.balance.marginLow, high: design.balance.marginHigh}}] : []),
+    ? [{code: 'margins-crossed', path: 'balance.marginHigh', also: ['balance.marginLow'], args: {low: design.balance.marginLow, high: design.balance.marginHigh}}] : []),
 ]);
 
 /** Clashes inside the wing alone. */
@@ -21,19 +21,19 @@ export const wingClashes = memo((wing: GliderDesign['wing']): readonly Problem[]
 
   let previous = 0;
   for (const {at} of wing.creases) {
-    if (at >= shortest) problems.push({code: 'crease-outside-chord', path: 'wing.creases', args: {at, chord: shortest}});
+    if (at >= shortest) problems.push({code: 'crease-outside-chord', path: 'wing.creases', also: ['wing.chord', 'wing.tipChord'], args: {at, chord: shortest}});
     else if (at <= previous) problems.push({code: 'list-not-ascending', path: 'wing.creases', args: {at}});
     previous = at;
   }
   previous = -1;
   for (const {at} of wing.joints) {
-    if (at >= half) problems.push({code: 'joint-outside-wing', path: 'wing.joints', args: {at, half}});
+    if (at >= half) problems.push({code: 'joint-outside-wing', path: 'wing.joints', also: ['wing.span'], args: {at, half}});
     else if (at <= previous) problems.push({code: 'list-not-ascending', path: 'wing.joints', args: {at}});
     previous = at;
   }
   previous = 0;
   for (const {at} of wing.stations) {
-    if (at >= half) problems.push({code: 'station-outside-wing', path: 'wing.stations', args: {at, half}});
+    if (at >= half) problems.push({code: 'station-outside-wing', path: 'wing.stations', also: ['wing.span'], args: {at, half}});
     else if (at <= previous) problems.push({code: 'list-not-ascending', path: 'wing.stations', args: {at}});
     previous = at;
   }
@@ -47,18 +47,18 @@ function bodyClashes({wing, body, arrangement}: GliderDesign): Problem[] {
   const problems: Problem[] = [];
   const wingEnd = arrangement.wingAt + wing.chord;
   if (wingEnd > body.length) {
-    problems.push({code: 'wing-off-body', path: 'arrangement.wingAt', args: {end: wingEnd, body: body.length}});
+    problems.push({code: 'wing-off-body', path: 'arrangement.wingAt', also: ['wing.chord', 'body.length'], args: {end: wingEnd, body: body.length}});
   }
   if (arrangement.tailAt < wingEnd) {
-    problems.push({code: 'tail-in-wing', path: 'arrangement.tailAt', args: {at: arrangement.tailAt, end: wingEnd}});
+    problems.push({code: 'tail-in-wing', path: 'arrangement.tailAt', also: ['arrangement.wingAt', 'wing.chord'], args: {at: arrangement.tailAt, end: wingEnd}});
   } else if (arrangement.tailAt >= body.length) {
-    problems.push({code: 'tail-off-body', path: 'arrangement.tailAt', args: {at: arrangement.tailAt, body: body.length}});
+    problems.push({code: 'tail-off-body', path: 'arrangement.tailAt', also: ['body.length'], args: {at: arrangement.tailAt, body: body.length}});
   }
   if (body.taperFrom !== undefined && body.taperFrom >= body.length) {
-    problems.push({code: 'taper-off-body', path: 'body.taperFrom', args: {at: body.taperFrom, body: body.length}});
+    problems.push({code: 'taper-off-body', path: 'body.taperFrom', also: ['body.length'], args: {at: body.taperFrom, body: body.length}});
   }
   if (body.tailHeight !== undefined && body.tailHeight > body.height) {
-    problems.push({code: 'tail-height-above-body', path: 'body.tailHeight', args: {tail: body.tailHeight, body: body.height}});
+    problems.push({code: 'tail-height-above-body', path: 'body.tailHeight', also: ['body.height'], args: {tail: body.tailHeight, body: body.height}});
   }
   return problems;
 }

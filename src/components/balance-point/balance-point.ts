@@ -4,7 +4,7 @@ import {live} from 'lit/directives/live.js';
 import {balancePlan, type BalancePlan, type WeightsAtHand} from '../../calc/balance/balance-plan.js';
 import {pieceOf} from '../../calc/balance/pieces.js';
 import {dimensionPaths, type DimensionPath} from '../../calc/design/dimensions.js';
-import type {Outcome, Problem} from '../../calc/problem.js';
+import type {Outcome} from '../../calc/problem.js';
 import type {BalancePicture} from '../../drawing/figures/balance.js';
 import {balanceWords} from '../../messages/en/balance.js';
 import {Calculator, type Answer} from '../base/calculator.js';
@@ -35,7 +35,6 @@ const groups = {
 
 const first = ['ballast.at', 'arrangement.wingAt', 'measured.mass', 'measured.balance', 'ballast.masses'] as const satisfies readonly DimensionPath[];
 
-const shown: ReadonlySet<string> = new Set([...first, ...Object.values(groups).flat()]);
 
 const loadWorking = () => import('./working.js');
 
@@ -158,11 +157,6 @@ export class GliderBalancePoint extends Calculator<BalancePlan> {
       ${first.map(of)}
       ${group('weighs')}${group('size')}${group('steady')}
     </div>`;
-  }
-
-  /** Only where its field is one of those shown here. */
-  protected override besideAField(problem: Problem): boolean {
-    return super.besideAField(problem) && shown.has(problem.path ?? '');
   }
 
   #troubled(path: DimensionPath): boolean {

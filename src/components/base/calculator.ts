@@ -81,12 +81,15 @@ export abstract class Calculator<R> extends GliderElement {
     const {result} = this;
     const good = this.#good;
     const stale = !result.ok;
+    // before the answer, which leaves to a field what stands beside it
+    this.fields.begin();
+    const question = this.hides('question') ? nothing : html`<div part="question">${this.renderQuestion()}</div>`;
     return html`<section class="card" part="card" aria-label=${this.renderHeading()}>
       ${this.hides('answer') && this.hides('heading') ? nothing : html`<div>
         ${this.hides('heading') ? nothing : html`<h3 part="heading">${this.renderHeading()}</h3>`}
         ${this.hides('answer') ? nothing : this.#renderAnswer(good, result)}</div>`}
       ${this.hides('picture') || good === undefined ? nothing : html`<div class=${stale ? 'stale' : ''}>${this.renderPicture(good)}</div>`}
-      ${this.hides('question') ? nothing : html`<div part="question">${this.renderQuestion()}</div>`}
+      ${question}
       ${good === undefined ? nothing : this.renderTakeaway(good, result)}
       ${this.hides('working') || good === undefined ? nothing : html`<details part="working" @toggle=${this.#open}><summary>${this.say(commonWords).working}</summary>
         <div class="working ${stale ? 'stale' : ''}">${this.#opened ? this.renderWorking(good) : nothing}</div></details>`}
@@ -111,8 +114,6 @@ export abstract class Calculator<R> extends GliderElement {
       ${loose.map((p) => html`<p class="problem" part="problem">${explain(this, p)}</p>`)}`;
   }
 
-  /** What belongs to a dimension of this calculator stands beside its field; the rest stands under the answer. */
-  protected besideAField({path}: Problem): boolean {
-    return !this.hides('question') && this.paths.includes(path as DimensionPath);
-  }
+  /** What a field of this calculator is about stands beside it; the rest stands under the answer. */
+  protected besideAField(problem: Problem): boolean { return this.fields.shows(problem); }
 }

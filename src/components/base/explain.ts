@@ -12,6 +12,10 @@ const kindOfArgument: Readonly<Record<string, QuantityKind | 'plain'>> = {
   angle: 'angle', fold: 'angle', edge: 'length', mass: 'mass', camber: 'ratio', area: 'area', speed: 'speed',
 };
 
+/** A small limit is not rounded to nothing. */
+const written = (host: GliderElement, value: number, kind: QuantityKind): string =>
+  (value !== 0 && Math.abs(value) < 1e-3 && kind === 'length' ? host.write(value, kind, {digits: 2}) : host.write(value, kind));
+
 const isLimit = (name: string): boolean => name === 'most' || name === 'least';
 
 /** A problem as a sentence in the reader's language and units; nothing for the moment in which the sentences are fetched. */
@@ -25,7 +29,7 @@ export function explain(host: GliderElement, {code, args = {}}: Problem): string
   for (const [name, value] of Object.entries(args)) {
     if (typeof value === 'string') { said[name] = value; continue; }
     const kind = own ?? kindOfArgument[name] ?? (isLimit(name) ? limited : undefined) ?? 'length';
-    said[name] = kind === 'plain' ? String(value) : host.write(value, kind);
+    said[name] = kind === 'plain' ? String(value) : written(host, value, kind);
   }
   return host.say(words.problemWords)[code]?.(said) ?? code;
 }

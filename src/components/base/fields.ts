@@ -47,11 +47,18 @@ export class Fields {
   /** What the calculator itself found wrong, to be shown beside the fields it names. */
   found: readonly Problem[] = [];
   #troubled = false;
+  #shown = new Set<string>();
   #asked = false;
   #host: GliderElement & {lock?: string};
   #drafts = new Map<string, string>();
 
   constructor(host: GliderElement) { this.#host = host; }
+
+  /** To be called before the fields are rendered again. */
+  begin(): void { this.#shown.clear(); }
+
+  /** Whether a problem stands beside a field that was just rendered. */
+  shows({path, also = []}: Problem): boolean { return [path, ...also].some((p) => p !== undefined && this.#shown.has(p)); }
 
   /** The field that fits the row of a path. */
   of(path: DimensionPath, options: FieldOptions = {}): TemplateResult {
@@ -195,9 +202,10 @@ export class Fields {
   /** What is wrong with a path: the refused entry, else clashes with other values and what the calculator found. */
   #problems(path: DimensionPath, id: string, key: string = path, concerns: (problem: Problem) => boolean = () => true): TemplateResult {
     const {refused, problems} = this.#host.state;
+    this.#shown.add(path);
     const entry = this.#refusedAt(path, key);
     const standing = entry ? [entry.problem] : refused[path] ? []
-      : [...new Map([...problems, ...this.found].filter((p) => p.path === path && concerns(p)).map((p) => [p.code, p])).values()];
+      : [...new Map([...problems, ...this.found].filter((p) => (p.path === path && concerns(p)) || p.also?.includes(path)).map((p) => [p.code, p])).values()];
     if (standing.length > 0) this.#troubled = true;
     return html`<span id=${`${id}-problem`}>${standing.map((p) => html`<span class="problem" part="problem">${explain(this.#host, p)}</span>`)}</span>`;
   }

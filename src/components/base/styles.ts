@@ -40,7 +40,7 @@ export const calculatorStyles = css`
   .stale { color: var(--_soft); user-select: none; -webkit-user-select: none; }
   .stale strong { font-weight: inherit; }
   .stale svg, .stale .handles { opacity: .45; }
-  .caution { font-size: .88em; color: var(--_soft); border-inline-start: 3px solid var(--_accent); padding-inline-start: .7rem; margin: 0; max-inline-size: 62ch; }
+  .caution { font-size: .9em; border-inline-start: 3px solid var(--_accent); padding-inline-start: .7rem; margin: 0; max-inline-size: 62ch; }
   details { border-block-start: 1px solid var(--_rule); padding-block: .5rem; font-size: .95em; }
   summary { cursor: pointer; color: var(--_ink); min-block-size: 24px; }
   summary:focus-visible { outline: 2px solid var(--_accent); outline-offset: 3px; }
@@ -57,23 +57,25 @@ export const calculatorStyles = css`
   button:focus-visible { outline: 2px solid var(--_accent); outline-offset: 2px; }
   button:disabled { opacity: .5; cursor: default; }
   @media print {
-    .stale, button, .handles { display: none; }
-    details { break-inside: avoid; }
-    .card { break-inside: avoid; }
+    .stale, button, .handles, [part='question'], details:not([open]) { display: none; }
+    h3 { break-after: avoid; }
+    .answer, figure, tr { break-inside: avoid; }
   }
   @media (forced-colors: active) { .q:focus-within { border-color: Highlight; } .stale { color: GrayText; opacity: 1; } }
 `;
 
 export const fieldStyles = css`
-  .fields { border: 0; margin: 0; padding: 0; min-inline-size: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 9.2rem), 1fr)); gap: .85rem 1.2rem; align-items: end; }
+  .fields { border: 0; margin: 0; padding: 0; min-inline-size: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 9.2rem), 1fr)); column-gap: 1.2rem; align-items: end; }
   .fields > legend { padding: 0; font-size: .9em; font-weight: 600; margin-block-end: .5rem; }
-  .field { display: grid; gap: .1rem; align-content: end; }
+  .field { display: grid; grid-row: span 3; grid-template-rows: subgrid; row-gap: .1rem; align-items: end; margin-block-end: .75rem; }
+  .field > :last-child { align-self: start; }
   .field.wide { grid-column: 1 / -1; }
   @container (min-width: 20.5rem) { .field.choice { grid-column: span 2; } }
   .field label, .field .label { font-size: .88em; line-height: 1.3; color: var(--_soft); }
   .q { display: flex; align-items: baseline; gap: .35rem; border-block-end: 1.5px solid var(--_ink); }
   .q input, .q select { font: inherit; font-size: 1.08em; color: var(--_ink); background: none; border: 0; border-radius: 0; inline-size: 100%; min-inline-size: 0; padding: .2rem 0; block-size: 2.1rem; box-sizing: border-box; font-variant-numeric: tabular-nums; outline: none; }
-  .q select { background: var(--_paper); text-overflow: ellipsis; }
+  .q select { text-overflow: ellipsis; }
+  .q option { background: Canvas; color: CanvasText; }
   .q .unit { color: var(--_soft); white-space: nowrap; }
   .q:focus-within, .lit .q { border-color: var(--_accent); box-shadow: 0 1.5px 0 var(--_accent); }
   .q:has(input[aria-invalid='true']) { border-color: var(--_problem); }

@@ -40,7 +40,6 @@ const more: readonly DimensionPath[] = [
 ];
 
 /** What has a field here; what is wrong with anything else is said under the answer. */
-const shown: ReadonlySet<string> = new Set(['kits', 'sheets', 'board.length', 'board.width', 'wing.span', ...more]);
 
 /**
  * The glider's parts laid out on sheets of the board at hand, with a cut list: how many sheets so many gliders take, how many gliders
@@ -129,7 +128,7 @@ export class GliderPartsSheet extends Calculator<Found> {
   }
 
   protected override besideAField(problem: Problem): boolean {
-    return !this.hides('question') && problem.path !== undefined && shown.has(problem.path);
+    return super.besideAField(problem) || (!this.hides('question') && (problem.path === 'kits' || problem.path === 'sheets'));
   }
 
   protected override renderHeading(): string { return this.say(sheetWords).heading; }

@@ -39,11 +39,13 @@ export class GliderValue extends GliderElement {
 
   static override styles = [baseStyles, css`
     :host { display: inline; container-type: normal; font: inherit; }
-    input { font: inherit; color: inherit; background: none; border: 0; border-block-end: 1.5px solid var(--_accent); border-radius: 0; padding: 0 .1em; margin: 0; text-align: center; font-variant-numeric: tabular-nums; outline: none; }
+    input { font: inherit; color: inherit; background: none; border: 0; border-block-end: 1.5px solid var(--_accent); border-radius: 0; padding: 0; margin: 0; text-align: center; font-variant-numeric: tabular-nums; outline: none; }
+    input { field-sizing: content; min-inline-size: 3ch; }
     input:focus-visible { outline: 2px solid var(--_accent); outline-offset: 2px; }
     input[aria-invalid='true'] { border-color: var(--_problem); }
     .stale { opacity: .55; user-select: none; -webkit-user-select: none; }
-    @media print { input { border-color: transparent; } .stale, .problem { display: none; } }
+    .printed { display: none; }
+    @media print { input, .stale, .problem { display: none; } .printed { display: inline; } }
   `];
 
   declare name: string | undefined;
@@ -126,15 +128,16 @@ export class GliderValue extends GliderElement {
   #renderInput(path: DimensionPath, kind: QuantityKind): TemplateResult {
     const value = valueAt(this.state.design, path) as number | undefined;
     const refused = this.state.refused[path];
+    const problem = refused?.problem ?? this.state.problems.find((p) => p.path === path || p.also?.includes(path));
     const shown = this.#draft ?? refused?.text ?? (value === undefined ? '' : this.#written(value, kind));
     const label = this.say(commonWords).edit(this.say(dimensionWords)[path].label);
-    return html`<input part="input" type="text" autocomplete="off" spellcheck="false" size=${Math.max(shown.length, 4)} aria-label=${label}
-      aria-invalid=${refused ? 'true' : 'false'} aria-describedby="problem" .value=${live(shown)}
+    return html`<span class="printed" aria-hidden="true">${value === undefined ? '' : this.#written(value, kind)}</span><input part="input" type="text" autocomplete="off" spellcheck="false" size=${Math.max(shown.length, 4)} aria-label=${label}
+      aria-invalid=${problem ? 'true' : 'false'} aria-describedby="problem" .value=${live(shown)}
       @input=${(e: Event) => {
         this.#draft = (e.target as HTMLInputElement).value;
         this.ask([changeFrom(path, this.#draft, {bareUnit: usualUnit(kind, this.system), decimal: this.decimal})]);
       }}
       @change=${() => { this.#draft = undefined; this.requestUpdate(); this.dispatchEvent(new Event('change', {bubbles: true})); }}
-      ><span id="problem">${refused ? html`<span class="problem" part="problem">${explain(this, refused.problem)}</span>` : nothing}</span>`;
+      ><span id="problem">${problem ? html`<span class="problem" part="problem">${explain(this, problem)}</span>` : nothing}</span>`;
   }
 }

@@ -36,9 +36,10 @@ const words: typeof balanceWords.en = {
   loading: (a) => `${a.with ? 'Damit' : 'So'} wiegt der Gleiter ${a.mass}; Flächenbelastung ${a.wing}, kubische Flächenbelastung ${a.cube} (Flügel wie im Flug).`,
   moved: {nose: 'Der angegebene Platz für Ballast liegt hinter dem Ziel, deshalb kommt der Ballast nach vorn an die Nase.', tail: 'Ballast fehlt hinter dem Ziel, deshalb kommt er nach hinten ans Leitwerk.'},
   otherWays: 'Andere Wege',
-  least: (mass, edge) => `Mit ${mass} an derselben Stelle ist gerade der Rand des Zielbereichs erreicht, ${edge}.`,
-  ball: (mass, across) => `Knete: ${mass} sind eine Kugel von ${across} Durchmesser.`,
-  perMass: (a) => `Je ${a.step} dort wandert der Schwerpunkt anfangs um ${a.shift} nach ${a.forward ? 'vorn' : 'hinten'}.`,
+  least: (mass, edge, place) => `Mit ${mass} ${where(place)} ist gerade der Rand des Zielbereichs erreicht, ${edge}.`,
+  ball: (mass, across, place) => `Knete passt überall: ${mass}, eine Kugel von ${across} Durchmesser, ${where(place)} ergeben die Mitte.`,
+  onlyThere: 'Ganze Stücke gehen nur an der genannten Stelle genau auf; anderswo eine andere Anzahl nehmen oder Knete.',
+  perMass: (a) => `Je ${a.step} ${where(a)} wandert der Schwerpunkt anfangs um ${a.shift} nach ${a.forward ? 'vorn' : 'hinten'}.`,
   slide: (a) => `Oder ohne Ballast den Flügel um ${a.by} nach ${a.back ? 'hinten' : 'vorn'} schieben, auf ${a.to} hinter der Nase: Dann liegt der Schwerpunkt bei ${a.then}, mitten im Zielbereich, der dann gilt.`,
   noSlide: 'Den Flügel zu schieben reicht allein nicht: Er käme vom Rumpf herunter oder stieße ans Leitwerk.',
   takeOff: {

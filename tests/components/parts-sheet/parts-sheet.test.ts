@@ -146,11 +146,16 @@ describe('<glider-parts-sheet>', () => {
     }
   });
 
-  it('says under the answer what is wrong with a dimension that has no field here', async () => {
+  it('says beside each of its fields what a clash is about, and under the answer what has no field here', async () => {
     const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet></glider-parts-sheet>`);
     await type(element, 'wing.chord', '40');
     expect(element.result.ok).to.equal(false);
-    expect(all(element, '.card > div > .problem').map(({textContent}) => plain(textContent)).join(' ')).to.contain('The crease at 48 mm lies outside the chord');
+    expect(plain(all(element, '[id="field-wing.chord-problem"]')[0]?.textContent ?? '')).to.contain('The crease at 48 mm lies outside the chord');
+    await type(element, 'wing.chord', '120');
+    expect(element.result.ok).to.equal(true);
+    element.askFor('wing.creases', [{at: 0.07}, {at: 0.05}]);
+    await element.updateComplete;
+    expect(all(element, '.card > div > .problem').map(({textContent}) => plain(textContent)).join(' ')).to.contain('50 mm is not');
   });
 
   it('takes what is no number of gliders for a problem, not for an error', async () => {
