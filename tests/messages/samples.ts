@@ -19,6 +19,8 @@ const usual: Readonly<Record<string, unknown>> = {
 const own: Readonly<Record<string, readonly unknown[]>> = {
   'balance.piece': ['eur-0.05', 3],
   'camber.stack': [2, 3, 4],
+  'tail-shim.series': [2, 3, 4],
+  'tail-shim.set': [stand('0', {...usual, edge: 'rear'})],
   'sheet.noOutline': ['fin'],
   'sheet.maybeFewer': [2],
   'sheet.allAlike': [2],
@@ -26,6 +28,7 @@ const own: Readonly<Record<string, readonly unknown[]>> = {
   'sheet.piece': [stand('0', {number: 1})],
   'sheet.pictureSheet': ['‹title›', ['‹a›', '‹b›']],
   'sheet.sheetNumbers': [1, 1],
+  'flight-check.out': [['‹a›', '‹b›']],
   'sheet-templates.leftOut': [['wing', 'fin']],
   'sheet.note.pieces': [2],
   'sheet.note.marks': [[{label: 'wing-front', at: '‹a›'}, {label: 'tail-rear', at: '‹b›'}]],

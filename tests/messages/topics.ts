@@ -9,14 +9,22 @@ import {dihedralWords} from '../../src/messages/en/dihedral.js';
 import {dimensionNotes} from '../../src/messages/en/dimension-notes.js';
 import {dimensionWords} from '../../src/messages/en/dimensions.js';
 import {drawingWords} from '../../src/messages/en/drawing.js';
+import {flightCheckWords} from '../../src/messages/en/flight-check.js';
+import {flightPathWorkingWords} from '../../src/messages/en/flight-path-working.js';
+import {flightPathWords} from '../../src/messages/en/flight-path.js';
+import {flightWorkingWords} from '../../src/messages/en/flight-working.js';
+import {flightWords} from '../../src/messages/en/flight.js';
 import {problemWords} from '../../src/messages/en/problems.js';
 import {sheetFileWords} from '../../src/messages/en/sheet-files.js';
 import {sheetTemplateWords} from '../../src/messages/en/sheet-templates.js';
 import {sheetWords} from '../../src/messages/en/sheet.js';
+import {tailShimWorkingWords} from '../../src/messages/en/tail-shim-working.js';
+import {tailShimWords} from '../../src/messages/en/tail-shim.js';
 import type {Topic} from '../../src/messages/topic.js';
 
 /** Every topic there is in English; that none is missing here is checked with the languages themselves. */
 export const topics: readonly Topic<unknown>[] = [
   balanceWords, balanceWorkingWords, camberWords, camberWorkingWords, commonWords, dihedralWords, dihedralFigureWords, dihedralWorkingWords,
-  dimensionNotes, dimensionWords, drawingWords, problemWords, sheetWords, sheetFileWords, sheetTemplateWords,
+  dimensionNotes, dimensionWords, drawingWords, flightWords, flightCheckWords, flightWorkingWords, flightPathWords, flightPathWorkingWords, problemWords, sheetWords, sheetFileWords, sheetTemplateWords,
+  tailShimWords, tailShimWorkingWords,
 ];

@@ -17,7 +17,7 @@ const drawn = new WeakMap<ThrowStudy, Drawn>();
 
 /** The flights as a figure at one moment; the same object for the same flights, reader and moment. */
 export function flightPathPicture(host: GliderElement, study: ThrowStudy, time: number): FlightPathPicture {
-  const reader = host.speech + host.system;
+  const {reader} = host;
   let kept = drawn.get(study);
   if (kept?.reader !== reader) drawn.set(study, kept = {reader, still: pictureOf(host, study)});
   if (kept.shown?.time !== time) {

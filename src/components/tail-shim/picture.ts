@@ -10,7 +10,7 @@ const drawn = new WeakMap<ShimStudy, {readonly reader: string; readonly picture:
 
 /** The board on its slips as a figure; the same object for the same answer and reader. */
 export function tailShimPicture(host: GliderTailShim, study: ShimStudy): TailShimPicture {
-  const reader = host.speech + host.system;
+  const {reader} = host;
   const kept = drawn.get(study);
   if (kept?.reader === reader) return kept.picture;
   const picture = pictureOf(host, study);

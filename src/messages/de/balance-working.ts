@@ -2,10 +2,10 @@ import type {balanceWorkingWords} from '../en/balance-working.js';
 
 const words: typeof balanceWorkingWords.en = {
   items: {
-    'wing': 'Flügel', 'wing-glue': 'Kleber in seinen Falzen', 'body': 'Rumpf', 'body-glue': 'Kleber zwischen seinen Lagen', 'tailplane': 'Höhenleitwerk', 'fins': 'Seitenleitwerk',
-    'tail-glue': 'Kleber am Leitwerk', 'tail': 'Leitwerk, ganz', 'bands': 'Gummiringe', 'tape': 'Klebeband', 'plane': 'Der ganze Gleiter, gemessen', 'weight': 'Ballast',
+    'wing': 'Flügel', 'wing-glue': 'Kleber in seinen Falzen', 'body': 'Rumpf', 'body-glue': 'Kleber zwischen seinen Lagen', 'tailplane': 'Höhen\u00adleitwerk', 'fins': 'Seiten\u00adleitwerk',
+    'tail-glue': 'Kleber am Leitwerk', 'tail': 'Leitwerk, ganz', 'bands': 'Gummi\u00adringe', 'tape': 'Klebe\u00adband', 'plane': 'Ganzer Gleiter, gemessen', 'weight': 'Ballast',
   },
-  moments: {caption: 'Momente um die Nase', item: 'Was', mass: 'Masse', at: 'Ab der Nase', moment: 'Moment', total: 'Zusammen', weighed: 'gewogen', about: 'geschätzt'},
+  moments: {caption: 'Momente um die Nase', item: 'Was', mass: 'Masse', at: 'Ab Nase', moment: 'Moment', total: 'Alles', weighed: 'gewogen', about: 'geschätzt'},
   because: {
     balance: 'Im Schwerpunkt heben sich die Momente aller Massen auf: Er liegt bei ihrer Summe, geteilt durch die ganze Masse.',
     measured: 'Als Ganzes gemessen: Die Teile müssen nicht zusammengezählt werden.',

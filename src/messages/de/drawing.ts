@@ -4,7 +4,7 @@ const words: typeof drawingWords.en = {
   heading: (name) => name || 'Der Gleiter in drei Ansichten',
   title: (name) => name || 'Gleiter',
   side: 'Von links',
-  plan: 'Von oben, Flügel flach wie zugeschnitten',
+  plan: 'Von oben, der Flügel flach',
   front: 'Von vorn, im Flug',
   section: 'Schnitt in Flügelmitte, vergrößert',
   camber: (a) => `Wölbung ${a.camber}: ${a.height} über der Linie von Kante zu Kante`,

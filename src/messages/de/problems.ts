@@ -3,7 +3,7 @@ import type {problemWords} from '../en/problems.js';
 /** Each kind of quantity with its article; without it where it follows "als". */
 const kinds: Readonly<Record<string, string>> = {
   'length': 'eine Länge', 'mass': 'eine Masse', 'angle': 'ein Winkel', 'ratio': 'ein Anteil', 'count': 'eine ganze Zahl', 'areal-mass': 'eine Masse je Fläche',
-  'cube-loading': 'eine kubische Flächenbelastung', 'area': 'eine Fläche', 'speed': 'eine Geschwindigkeit', 'density': 'eine Dichte',
+  'cube-loading': 'eine kubische Flächenbelastung', 'area': 'eine Fläche', 'speed': 'eine Geschwindigkeit', 'density': 'eine Dichte', 'time': 'eine Zeit',
 };
 const as = (kind = ''): string => kinds[kind]?.replace(/^\w+ /, '') ?? 'Zahl';
 
@@ -110,6 +110,23 @@ const words: typeof problemWords.en = {
   'trim-stalls': () => 'Die Strömung risse nur ab: die Vorderkante des Höhenleitwerks anheben oder Ballast an die Nase setzen.',
   'throw-out-of-range': (a) => `So wirft niemand: von ${a['least'] ?? ''} bis ${a['most'] ?? ''}.`,
   'wind-above-speed': (a) => `${a['wind'] ?? ''} Wind sind kein Wetter für einen Gleiter, der mit ${a['speed'] ?? ''} fliegt: warten, bis es ruhiger ist.`,
+  'throw-empty': () => 'Eintragen, wie weit er flog oder wie lange.',
+  'throw-number-out-of-range': (a) => `Wurfgleiter bleiben zwischen ${a['least'] ?? ''} und ${a['most'] ?? ''}: noch einmal messen.`,
+  'throw-too-fast': (a) => `Das wären ${a['speed'] ?? ''}, schneller, als eine Hand wirft: Zeit und Weite prüfen.`,
+  'throw-too-slow': (a) => `Das wären ${a['speed'] ?? ''}, langsamer, als irgendetwas fliegt: Zeit und Weite prüfen.`,
+  'too-few-throws': (a) => `Es braucht mindestens ${a['least'] ?? ''} Würfe von jeder Fassung.`,
+  'throws-all-alike': () => 'Alle Würfe sind genau gleich: auf den Zentimeter oder die Hundertstelsekunde genau messen.',
+  'table-empty': () => 'In dieser Datei stehen keine Zeilen.',
+  'table-without-heading': () => 'Die erste Zeile muss die Spalten benennen, etwa: version, distance (m), time (s).',
+  'row-too-long': (a) => `Diese Zeile hat mehr Zellen als Spalten (${a['count'] ?? ''} statt ${a['most'] ?? ''}): Vielleicht hat ein Dezimalkomma eine Zahl geteilt.`,
+  'row-quotes': () => 'In dieser Zeile ist ein Anführungszeichen nicht geschlossen oder steht mitten in einer Zelle.',
+  'row-unread-before': () => 'Diese Zeile ließ sich schon vorher nicht lesen.',
+  'log-not-json': () => 'Das ist kein Flugbuch: Es lässt sich nicht als JSON lesen.',
+  'log-not-a-log': () => 'In dieser Datei steckt kein Flugbuch.',
+  'log-of-later-version': (a) => `Dieses Flugbuch hat die Version ${a['version'] ?? ''}; diese Seite liest bis Version ${a['known'] ?? ''}.`,
+  'entry-not-a-version': () => 'Eine Fassung braucht eine Kennung und einen Namen.',
+  'entry-not-a-throw': () => 'Ein Wurf braucht eine Kennung und eine Fassung.',
+  'entry-without-version': () => 'Dieser Wurf gehört zu einer Fassung, die nicht in der Datei steht.',
 };
 
 export default words;

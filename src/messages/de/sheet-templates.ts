@@ -16,7 +16,7 @@ const words: typeof sheetTemplateWords.en = {
   plotter: (a) => `${pages(a.pages)} von ${a.size}, für den Copyshop.`,
   printer: 'Wenn der Drucker nicht genau ist',
   printerHelp: 'Eine Seite mit 100 % drucken, ohne hier etwas zu ändern, ihren Kasten messen und hier eintragen, was das Lineal sagt. Die nächste Datei gleicht es aus.',
-  side: (side) => `Die Seite von ${side} misst`,
+  side: (side) => `Gemessen statt ${side}`,
   makePdf: 'PDF erzeugen',
   saveSvg: 'Als SVG sichern',
   saveDxf: 'Als DXF sichern',

@@ -1,0 +1,53 @@
+import type {flightPathWords} from '../en/flight-path.js';
+
+type Hand = Parameters<typeof flightPathWords.en.leftEmpty>[0];
+
+/** Which way the hand moves, after "werfen"; the angle in bold where it is one to act on. */
+const pointing = ({angle, way}: Hand, bold = '**'): string => (way === 'level' ? 'waagerecht' : `${bold}${angle}${bold} nach ${way === 'down' ? 'unten' : 'oben'}`);
+
+const words: typeof flightPathWords.en = {
+  heading: 'Der Wurf: was die Hand tun muss und was der Gleiter dann tut',
+  waiting: (height) => `Ein Wurf aus ${height} wird berechnet, sobald das Flugmodell da ist.`,
+  right: (a) =>
+    `Mit **etwa ${a.speed}** werfen, ${pointing(a)}: so schnell wie ein Ball, der waagerecht geworfen **${a.ball}** weit kommt. Der Gleiter fliegt etwa **${a.distance}** in **${a.time}**.`,
+  own: (a) =>
+    `Mit **${a.speed}** geworfen, ${pointing(a)}, fliegt er etwa **${a.distance}** in **${a.time}**${a.top === undefined ? '' : `, höchstens **${a.top}** hoch`}. Mit etwa ${a.should} geworfen gleitet er.`,
+  tape: (a) =>
+    `${a.ball} vor den Füßen Klebeband auf den Boden kleben und einen Ball waagerecht aus ${a.height} werfen, bis er jedes Mal dort landet: Das ist die Geschwindigkeit für den Gleiter.`,
+  speedRange: (least, most) => `Mit allem, was an diesem Gleiter nicht sicher ist, liegt die richtige Geschwindigkeit zwischen ${least} und ${most}.`,
+  glide: (a) => `Er gleitet etwa ${a.ratio} mal so weit, wie er an Höhe verliert, und sinkt mit etwa ${a.sink}.`,
+  unstable: (a) =>
+    `Er fliegt noch nicht: Der Schwerpunkt liegt **${a.forward}** zu weit hinten. ${a.mass === undefined ? 'Zuerst den Schwerpunkt nach vorn bringen.' : `Zuerst **${a.mass}** an der Nase anbringen.`}`,
+  dives: (edge) => `Er gleitet noch nicht, er geht in den Sturzflug: zuerst die Hinterkante des Höhenleitwerks um **${edge}** anheben.`,
+  stalls: (edge) => `Er gleitet noch nicht, die Strömung reißt ab: zuerst die Hinterkante des Höhenleitwerks um **${edge}** senken.`,
+  thrownAllTheSame: 'Das Bild zeigt, was er tut, wenn er so geworfen wird, wie er ist.',
+  names: {
+    'own': 'eigener Wurf', 'right': 'richtig', 'slow': 'zu langsam', 'fast': 'zu schnell', 'up': 'zu steil', 'nose-heavy': 'kopflastig', 'tail-heavy': 'schwanzlastig',
+  },
+  asItIs: 'wie er ist',
+  more: (mass) => `${mass} mehr an der Nase`,
+  less: (mass) => `${mass} weniger an der Nase`,
+  why: {
+    'slow': 'Zu langsam: Der Flügel kann den Gleiter noch nicht tragen; er sackt durch, bis er schnell genug ist.',
+    'fast': 'Zu schnell: Der Flügel hebt mehr, als der Gleiter wiegt; er zieht hoch, bis keine Fahrt mehr übrig ist, und taucht dann nach neuer.',
+    'up': 'Zu steil: Das Steigen kostet Fahrt; oben wird er langsam und lässt die Nase fallen.',
+    'nose-heavy': 'Kopflastig: Das Leitwerk hält die Nase erst bei höherer Fahrt oben; die holt er sich im Sturz.',
+    'tail-heavy': 'Schwanzlastig: Das Leitwerk hält die Nase zu hoch; er wird langsamer, bis am Flügel die Strömung abreißt, dann fällt die Nase.',
+  },
+  compare: 'Vergleichen',
+  comparisons: {throws: 'Würfe: langsam, richtig, schnell, steil', balances: 'Schwerpunkte: kopflastig, richtig, schwanzlastig', one: 'nichts, nur diesen Wurf'},
+  table: {caption: 'Wie sie fliegen', name: 'Wurf', distance: 'Weite', time: 'Zeit', top: 'Größte Höhe', speed: 'Geworfen mit'},
+  stillFlying: (distance) => `über ${distance}`,
+  leftEmpty: (a) => `Wo Geschwindigkeit und Winkel leer sind, gelten die des Gleitflugs: ${a.speed}, ${pointing(a, '')}.`,
+  play: 'Abspielen', pause: 'Anhalten', moment: 'Augenblick des Flugs',
+  seconds: (n) => `${n}\u00a0s`,
+  now: (a) => `${a.name}, ${a.time}: ${a.height} hoch, ${a.distance} weit, ${a.speed}, Nase ${a.nose} nach ${a.up ? 'oben' : 'unten'}`,
+  landed: (a) => `${a.name}: gelandet nach ${a.time}, ${a.distance} weit`,
+  ball: (distance) => `Ball ${distance}`,
+  landing: (name, distance) => `${name} ${distance}`,
+  picture: (flights) => `Seitenansicht der Würfe, maßstäblich, die Gleiter größer gezeichnet, als sie sind: ${flights}.`,
+  pictured: (a) => `${a.name}, ${a.distance} weit und höchstens ${a.top} hoch`,
+  caution: 'Weg von Gesichtern, Augen und Straßen werfen, niemand darf davor stehen; die Regeln zum Fliegen vor Ort und die Aufsicht gehen vor. Ballast an der Nase so festkleben, dass er nicht wegfliegen kann.',
+};
+
+export default words;

@@ -1,0 +1,36 @@
+import type {flightWorkingWords} from '../en/flight-working.js';
+
+const words: typeof flightWorkingWords.en = {
+  because: {
+    loading: 'm: Masse; S: Fläche des Flügels, wie er fliegt. Die kubische Flächenbelastung teilt durch die Fläche hoch 3/2, damit sie nicht mit der Größe des Gleiters wächst.',
+    margin: (band) => `x: Schwerpunkt, x mit n: Neutralpunkt, c̄: mittlere Profiltiefe. Der Neutralpunkt ist der eines Wirbelgitters über Flügel, Höhen- und Seitenleitwerk, mit dem Auftrieb des Rumpfs nach R. T. Jones, NACA Report 835 (1946); auf etwa ${band} nach vorn und hinten genau.`,
+    handbook: (a) => `Eine Probe daneben: Handbuchformeln ohne den Rumpf legen den Neutralpunkt auf ${a.handbook}, das Wirbelgitter mit dem Rumpf auf ${a.lattice}.`,
+    volumes: 'S mit t und f: Höhen- und Seitenleitwerk; l: wie weit hinten ihre Viertellinie steht, beim Höhenleitwerk von der des Flügels aus, beim Seitenleitwerk vom Schwerpunkt aus; b: Spannweite. Übliche Bereiche: M. Drela, Basic Aircraft Design Rules, MIT 16.01 (2006); der fürs Seitenleitwerk aus dem Gedächtnis zitiert.',
+    glide: 'Gewicht, Auftrieb und Widerstand im Gleichgewicht: R. F. Stengel, Flight Dynamics (2004), Abschnitt 2.6. γ: Gleitwinkel unter der Waagerechten; ρ: Dichte der Luft auf Meereshöhe bei 20 °C; der Auftrieb ist der, bei dem sich die Momente um den Schwerpunkt aufheben.',
+    drag: (a) =>
+      `Der Widerstand besteht aus Reibung und stumpfen Kanten ${a.parasite}, dem Preis der endlichen Spannweite ${a.induced} und dem Sog, der an einer scharfen Vorderkante verloren geht, ${a.suction}. An Platten ist bei solchen Geschwindigkeiten wenig gemessen: Sinken stimmt auf etwa ein Viertel, Geschwindigkeit auf etwa ein Zehntel.`,
+    reynolds: 'V: Geschwindigkeit, c: mittlere Profiltiefe, ν: wie zäh die Luft ist.',
+    roll: 'Γ: V-Form in Grad, gleichmäßig über die Spannweite verteilt; C mit L: Auftriebsbeiwert; l: vom Schwerpunkt bis zum Seitenleitwerk. Etwa 5 ist neutral, 3 bis 4 fliegt noch mit einem Piloten: M. Drela, nach Blaine Rawdon.',
+    strength: 'Biegung im Gleitflug und bei doppelter Wurfgeschwindigkeit, wo die Last viermal so groß ist. Schaum dieser Art hält 0,9 bis 2,8 bar Druck und 2,1 bis 5,2 bar Biegung aus (Herstellerangaben für leichtere und schwerere Polystyrolschäume); eine Deckschicht aus Papier 1,5 bis 4 N je Millimeter Breite (allgemeine Praxis, ohne Quelle).',
+    practice: 'Bereiche mit dem Vermerk allgemeine Praxis haben keine Quelle: Dort kommen Wurfgleiter aus Schaumplatten heraus.',
+  },
+  strength: {caption: 'Was den Flügel biegt, in N·mm', place: 'Wo', glide: 'Im Gleitflug', fast: 'Doppelt so schnell', takes: 'Solche Platte hält', middle: 'Die Mitte', joint: (at) => `Knick bei ${at}`, peeled: (place) => `${place}, obere Deckschicht abgezogen`, whole: (place) => `${place}, Deckschichten heil`},
+  spoken: {
+    wing: (value) => `Flächenbelastung: Masse durch Flügelfläche, ${value}`,
+    cube: (value) => `kubische Flächenbelastung: Masse durch Flügelfläche hoch drei Halbe, ${value}`,
+    margin: (value) => `Stabilitätsmaß: Neutralpunkt minus Schwerpunkt, durch die mittlere Profiltiefe, ${value}`,
+    tail: (value) => `Höhenleitwerksvolumen: Leitwerksfläche mal Hebelarm durch Flügelfläche mal mittlere Profiltiefe, ${value}`,
+    fin: (value) => `Seitenleitwerksvolumen: Seitenleitwerksfläche mal Hebelarm durch Flügelfläche mal Spannweite, ${value}`,
+    angle: (value) => `Tangens des Gleitwinkels: Widerstandsbeiwert durch Auftriebsbeiwert, ${value}`,
+    speed: (value) => `Geschwindigkeit: Wurzel aus zweimal Gewicht mal Kosinus des Gleitwinkels durch Dichte mal Fläche mal Auftriebsbeiwert, ${value}`,
+    sink: (value) => `Sinken: Geschwindigkeit mal Sinus des Gleitwinkels, ${value}`,
+    reynolds: (value) => `Reynoldszahl: Geschwindigkeit mal Profiltiefe durch kinematische Zähigkeit, ${value}`,
+    roll: (value) => `Spiralregel: Hebelarm des Seitenleitwerks durch Spannweite, mal V-Form in Grad durch Auftriebsbeiwert, ${value}`,
+  },
+  change: {
+    caption: 'Was eine kleine Änderung bewirkt', what: 'Änderung', speed: 'Geschwindigkeit', ratio: 'Gleitzahl', margin: 'Stabilitätsmaß',
+    noseGram: 'Ein Gramm mehr an der Nase', tailMillimetre: 'Hinterkante des Leitwerks einen Millimeter höher', foldDegree: 'Flügel ein Grad weiter geknickt',
+  },
+};
+
+export default words;
