@@ -112,9 +112,12 @@ function plane(pen: Pen, here: SinkAt & {readonly slow: number; readonly fast: n
   pen.path('unsure', `M${String(slow.x)} ${String(at.y)}H${String(fast.x)}M${String(slow.x)} ${String(at.y - 4)}v8M${String(fast.x)} ${String(at.y - 4)}v8`
     + `M${String(at.x)} ${String(least.y)}V${String(most.y)}M${String(at.x - 4)} ${String(least.y)}h8M${String(at.x - 4)} ${String(most.y)}h8`, 'fine');
   pen.circle('here', at, 5, 'cut', 'line');
-  const leftwards = at.x + Math.max(...words.map((line) => line.length)) * 7.6 > edge;
+  // a little smaller before it turns back over the curve
+  const needed = Math.max(...words.map((line) => line.length)) * 7.6, room = edge - at.x;
+  const sizePx = Math.max(Math.min(12.5, 12.5 * room / needed), 11);
+  const leftwards = needed * sizePx / 12.5 > room;
   words.forEach((line, i) => {
-    pen.text(`throw-words-${String(i)}`, {x: at.x + (leftwards ? -7 : 7), y: top + 17 + 16 * i}, line, {anchor: leftwards ? 'end' : 'start', weight: 600, halo: true});
+    pen.text(`throw-words-${String(i)}`, {x: at.x + (leftwards ? -7 : 7), y: top + 17 + 16 * i}, line, {anchor: leftwards ? 'end' : 'start', sizePx, weight: 600, halo: true});
   });
 }
 
