@@ -94,6 +94,18 @@ describe('what a plane can do', () => {
   });
 });
 
+describe('the body', () => {
+  it('takes a little off the static margin: its nose lifts ahead of the balance', () => {
+    // R. T. Jones: (π/2) w² at the nose, 50 mm wide here
+    const wide = withValues(steady, {'body.layers': 10}), {neutralPoint, aero, parasite, balance, margin, wingAt} = planeOf(wide);
+    const nose = Math.PI / 2 * 0.05 ** 2 / parasite.area, slope = aero.lift[0] ?? NaN;
+    // the centre of both lifts
+    const centre = (slope * aero.neutralPoint - nose * wingAt) / (slope + nose);
+    expect(neutralPoint).to.be.closeTo(centre, 1e-9).and.lessThan(aero.neutralPoint);
+    expect(margin).to.be.closeTo((centre - balance) / aero.shape.wing.meanAerodynamicChord, 1e-9);
+  });
+});
+
 describe('small changes at the bench', () => {
   const {sensitivities: {noseGram, tailMillimetre, foldDegree}} = trim(steady);
 

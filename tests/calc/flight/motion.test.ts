@@ -1,11 +1,16 @@
 import {expect} from '@open-wc/testing';
 import fc from 'fast-check';
 import {usualAir} from '../../../src/calc/aero/air.js';
+import {tailEfficiency} from '../../../src/calc/aero/plane-aero.js';
+import {amountsOf, planeLoads} from '../../../src/calc/aero/plane-loads.js';
+import {totalSide} from '../../../src/calc/aero/side-loads.js';
 import {defaultDesign, withValues} from '../../../src/calc/design/design.js';
-import {carriedAir} from '../../../src/calc/flight/derivatives.js';
+import {carriedAir, coefficientsOf} from '../../../src/calc/flight/derivatives.js';
 import {characteristicPolynomial, eigenvalues} from '../../../src/calc/flight/eigenvalues.js';
 import {flightOf} from '../../../src/calc/flight/flight.js';
+import {glideAt} from '../../../src/calc/flight/glide.js';
 import {inertiaOf} from '../../../src/calc/flight/inertia.js';
+import {longitudinalMatrix} from '../../../src/calc/flight/motion-equations.js';
 import {motionOf, type Motion} from '../../../src/calc/flight/motion.js';
 import {notFinite} from '../aero/finite.js';
 import {likelyShape} from '../aero/gliders.js';
@@ -32,6 +37,20 @@ describe('eigenvalues', () => {
 
   it('are finite for a matrix of nothing', () => {
     expect(notFinite(eigenvalues([[0, 0, 0, 0], [0, 0, 0, 0], [0, 0, 0, 0], [0, 0, 0, 0]]))).to.deep.equal([]);
+  });
+});
+
+describe('the equations of motion in a steep glide', () => {
+  it('are those of a point that keeps its angle of attack', () => {
+    // V' = −D/m − g sin γ, γ' = (L/m − g cos γ)/V about a steady glide, lift and drag as V²: two equations by hand
+    const speed = 5, gravity = 9.8, path = -0.4;
+    const drag = -gravity * Math.sin(path), lift = gravity * Math.cos(path);
+    const byHand = eigenvalues([[-2 * drag / speed, -gravity * Math.cos(path)], [2 * lift / speed ** 2, gravity * Math.sin(path) / speed]]);
+    const whole = eigenvalues(longitudinalMatrix(
+      {xu: -2 * drag / speed, xw: 0, zu: -2 * lift / speed, zw: -3, zwDot: 0, zq: 0, mu: 0, mw: -1e6, mwDot: 0, mq: -50}, {speed, pathAngle: path, gravity},
+    ));
+    expect(whole[2]?.re).to.be.closeTo(byHand[0]?.re ?? NaN, 1e-3);
+    expect(Math.abs(whole[2]?.im ?? NaN)).to.be.closeTo(Math.abs(byHand[0]?.im ?? NaN), 1e-3);
   });
 });
 
@@ -129,6 +148,34 @@ describe('motion after a disturbance', () => {
     expect(-coefficients.momentSlope / coefficients.liftSlope).to.be.closeTo(plane.margin, 1e-9);
     expect(coefficients.pitching.moment).to.be.lessThan(-5);
     expect(coefficients.lag.moment / coefficients.pitching.moment).to.be.within(0.2, 0.6);
+  });
+
+  it('has derivatives about the balance point that are those of a lattice laid out about it', () => {
+    const plane = planeOf(steady), {glide} = trim(steady), inertia = inertiaOf(plane, steady.body);
+    const {aero} = plane, {wing} = aero.shape, {z} = inertia;
+    // without body and friction, which the lattice has not
+    const bare = {...plane, parasite: {...plane.parasite, boards: [], body: {...plane.parasite.body, noseSide: 0, noseLift: 0}}};
+    const moved = coefficientsOf(bare, glide, inertia, usualAir);
+    const surfaces = aero.shape.surfaces.map((surface) => ({...surface, ribs: surface.ribs.map((rib) => ({...rib, z: rib.z - z}))}));
+    const section = aero.rootSection;
+    const many = Array.from({length: 40}, () => ({zeroLiftAngle: section.zeroLiftAngle, quarterChordMoment: section.quarterChordMoment, idealLift: 0}));
+    const laid = valueOf(planeLoads({
+      surfaces, sections: many, perFold: many, area: wing.area, span: wing.span, chord: wing.meanAerodynamicChord, x: plane.balance, tailEfficiency: tailEfficiency.usual,
+    }));
+    const amounts = amountsOf(glide.setting);
+    for (const [name, ours] of [['sideslip', moved.sideslip], ['rolling', moved.rolling], ['yawing', moved.yawing]] as const) {
+      const theirs = totalSide(laid.side[name], amounts);
+      for (const part of ['force', 'roll', 'yaw'] as const) expect(ours[part], `${name} ${part}`).to.be.closeTo(theirs[part], 1e-9);
+    }
+    expect(moved.pitching.lift).to.be.closeTo(laid.pitching.lift, 1e-9);
+    expect(moved.pitching.moment).to.be.closeTo(laid.pitching.moment, 1e-9);
+  });
+
+  it('drags more with a larger angle as the glide itself does', () => {
+    const plane = planeOf(steady), {glide} = trim(steady), {dragSlope} = motion(steady).coefficients;
+    const of = (attack: number) => { const {induced, suction} = glideAt(plane, {...glide.setting, attack}, usualAir).dragOf; return induced + suction; };
+    const step = 1e-4, {attack} = glide.setting;
+    expect(dragSlope).to.be.closeTo((of(attack + step) - of(attack - step)) / (2 * step), 1e-6);
   });
 
   it('is refused where there is no glide', () => {

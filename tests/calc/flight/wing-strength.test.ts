@@ -1,6 +1,7 @@
 import {expect} from '@open-wc/testing';
-import {gravity} from '../../../src/calc/aero/air.js';
-import {withValues} from '../../../src/calc/design/design.js';
+import {gravity, usualAir} from '../../../src/calc/aero/air.js';
+import {amountsOf, total} from '../../../src/calc/aero/plane-loads.js';
+import {defaultDesign, withValues} from '../../../src/calc/design/design.js';
 import {wingStrength, type WingStrength} from '../../../src/calc/flight/wing-strength.js';
 import {codesOf, planeOf, trim, trimmedAt, valueOf, balancedWith} from './planes.js';
 
@@ -14,6 +15,16 @@ describe('whether the wing will fold', () => {
     // an elliptic half wing carries at 0.424 of its length; a square-cut one a little further out; the tail takes or gives a tenth
     const lever = (middle?.glide ?? NaN) / ((plane.mass - wing) * gravity / 2) / (plane.aero.shape.wing.span / 2);
     expect(lever).to.be.within(0.38, 0.52);
+  });
+
+  it('bends it with forces square to each panel, however steep the V', () => {
+    const steep = trimmedAt(5.5, balancedWith(0.2, withValues(defaultDesign, {'wing.joints': [{angle: 0.5, at: 0}]})));
+    const {glide} = trim(steep), plane = planeOf(steep), amounts = amountsOf(glide.setting);
+    const wing = plane.masses.parts.filter(({id}) => id.startsWith('wing')).reduce((sum, {mass}) => sum + mass, 0);
+    const pressure = usualAir.density * glide.speed ** 2 / 2;
+    const byHand = plane.aero.strips.filter(({group}) => group === 0)
+      .reduce((sum, {along, width, circulation}) => sum + 2 * pressure * total(circulation, amounts) * width * along, 0) * (1 - wing / plane.mass);
+    expect(valueOf(wingStrength(steep)).places[0]?.glide).to.be.closeTo(byHand, 1e-9);
   });
 
   it('bends four times as much at twice the speed', () => {
