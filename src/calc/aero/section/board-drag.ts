@@ -46,7 +46,7 @@ export function boardDrag({chord, frontEdge, rearEdge, square, folds, firstCreas
   const laminar = laminarFriction(reynolds), turbulent = Math.max(turbulentFriction(reynolds), laminar);
   const friction: Range = {
     least: 2 * laminar,
-    usual: square ? 2 * turbulent : laminar + Math.max(laminar, mixedFriction(reynolds, firstCrease * reynolds)),
+    usual: square ? 2 * turbulent : laminar + Math.min(turbulent, Math.max(laminar, mixedFriction(reynolds, firstCrease * reynolds))),
     most: 2 * turbulent,
   };
   const creases = folds.reduce((sum, fold) => sum + fold * fold, 0);
