@@ -35,7 +35,7 @@ function pictureOf(host: GliderTailShim, {board}: ShimStudy): TailShimPicture {
       layers: Array.from({length: layers}, (_, i) => ({from: i * thickness * MM, to: Math.min((i + 1) * thickness, height) * MM})),
     },
     words: {
-      angle: host.angleWords(angle), height: host.write(height, 'length'), chord: host.write(chord, 'length'), rise: host.write(rise, 'length'),
+      angle: host.angleWords(angle), height: host.fine(height), chord: host.write(chord, 'length'), rise: host.fine(rise),
       front: words.front, body: words.body,
     },
   };

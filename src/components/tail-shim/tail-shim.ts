@@ -142,13 +142,19 @@ export class GliderTailShim extends Calculator<ShimStudy> {
     return angle === 0 ? size : angle > 0 ? words.up(size) : words.down(size);
   }
 
+  /** A length as small as a slip is high. */
+  fine(value: number): string { return this.write(value, 'length', {fraction: 64}); }
+
+  /** What a slip may be higher: a millimetre, or 1/32 in. */
+  get #step(): number { return this.system === 'inch' ? 0.0254 / 32 : 1e-3; }
+
   stackWords({boards, cards, papers}: Stack): string { return this.say(tailShimWords).series(boards, cards, papers); }
 
   protected answer({surface, board, trim, difference}: ShimStudy): Answer {
     const words = this.say(tailShimWords);
     const built = Math.abs(board.stackAngle - board.angle) > 5e-4 ? this.angleWords(board.stackAngle) : undefined;
     const how = board.raised === undefined || board.stack.height === 0 ? words.flat(surface) : words.set({
-      surface, edge: board.raised, stack: this.stackWords(board.stack), height: this.write(board.height, 'length'), angle: this.angleWords(board.angle), built,
+      surface, edge: board.raised, stack: this.stackWords(board.stack), height: this.fine(board.height), angle: this.angleWords(board.angle), built,
     });
     const {arrangement: {wingIncidence, tailIncidence}} = this.state.design;
     return {
@@ -156,7 +162,7 @@ export class GliderTailShim extends Calculator<ShimStudy> {
       aside: [
         words.difference({wing: this.write(wingIncidence, 'angle'), tail: this.write(tailIncidence, 'angle'), difference: this.write(difference, 'angle')}),
         ...this.#perMillimetre(trim), words.rule,
-        words.crushed(this.write(5e-4, 'length', {unit: 'mm'}), this.write(5e-4 / board.chord, 'angle')),
+        words.crushed(this.fine(this.#step / 2), this.write(this.#step / 2 / board.chord, 'angle')),
       ].join(' '),
     };
   }
@@ -175,14 +181,15 @@ export class GliderTailShim extends Calculator<ShimStudy> {
 
   #perMillimetre(trim: ShimStudy['trim']): readonly string[] {
     const more = trim.ok ? trim.value.sensitivities.tailMillimetre : undefined;
+    const step = this.#step;
     return more ? [this.say(tailShimWords).perMillimetre({
-      step: this.write(1e-3, 'length', {unit: 'mm'}), by: this.write(Math.abs(more.speed), 'speed', {digits: 1}), slower: more.speed < 0,
+      step: this.fine(step), by: this.write(Math.abs(more.speed) * step / 1e-3, 'speed', {digits: 1}), slower: more.speed < 0,
     })] : [];
   }
 
   protected renderPicture({surface, board}: ShimStudy): TemplateResult {
     const words = this.say(tailShimWords);
-    return html`${this.#figure.render(board.raised ? words.picture({surface, angle: this.angleWords(board.angle), height: this.write(board.height, 'length')}) : words.pictureFlat(surface))}
+    return html`${this.#figure.render(board.raised ? words.picture({surface, angle: this.angleWords(board.angle), height: this.fine(board.height)}) : words.pictureFlat(surface))}
       <p class="caution">${words.caution}</p>`;
   }
 

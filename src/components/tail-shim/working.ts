@@ -14,7 +14,7 @@ export function tailShimWorking(host: GliderTailShim, {board, difference, trim}:
   const {because, spoken, rows, source} = host.say(tailShimWorkingWords);
   const {place, overhang} = host.placing;
   const length = (value: number): TemplateResult => quantity(host.write(value, 'length', host.system === 'metric' ? {digits: 1} : {}));
-  const turned = host.write(Math.abs(board.angle), 'angle'), height = host.write(board.height, 'length');
+  const turned = host.write(Math.abs(board.angle), 'angle'), height = host.fine(board.height);
   const c = symbol('c'), d = symbol('d'), h = symbol('h'), w = symbol('w'), x = symbol('x');
   const flush = 'width' in place
     ? equation(spoken.flush({height, angle: turned}), row(c, named('sin', d), minus, w, named('tan', d)),
@@ -26,7 +26,7 @@ export function tailShimWorking(host: GliderTailShim, {board, difference, trim}:
     ${equation(spoken.difference(host.write(difference, 'angle')), row(symbol('i', 'w'), minus, symbol('i', 't')), quantity(host.write(difference, 'angle')))}
     <p class="source">${because.difference} ${because.speed}</p>
     ${numbersTable(host, [
-      [rows.angle, host.write(board.angle, 'angle')], [rows.height, height], [rows.rise, host.write(board.rise, 'length')],
+      [rows.angle, host.write(board.angle, 'angle')], [rows.height, height], [rows.rise, host.fine(board.rise)],
       ...board.raised ? [[rows.stack, host.stackWords(board.stack)]] as const : [],
       [rows.difference, host.write(difference, 'angle')],
       ...trim.ok ? [[rows.speed, host.write(trim.value.glide.speed, 'speed')]] as const : [],
