@@ -23,7 +23,7 @@ describe('drag of a thin board', () => {
     expect(boardDrag({...thin, firstCrease: 0.3}, 5e4).usual).to.be.greaterThan(boardDrag(thin, 5e4).usual);
   });
 
-  it('is a range, and falls with speed', () => {
+  it('is a range, and falls with speed where thin edges leave it to the friction', () => {
     const any = fc.record({
       chord: fc.double({min: 0.03, max: 0.3, noNaN: true}), frontEdge: fc.double({min: 0, max: 0.01, noNaN: true}), rearEdge: fc.double({min: 0, max: 0.01, noNaN: true}),
       square: fc.boolean(), folds: fc.array(fc.double({min: 0, max: 0.5, noNaN: true}), {maxLength: 3}), firstCrease: fc.double({min: 0.05, max: 1, noNaN: true}),
@@ -33,7 +33,8 @@ describe('drag of a thin board', () => {
       expect(notFinite({least, usual, most})).to.deep.equal([]);
       expect(least).to.be.at.most(usual + 1e-12);
       expect(usual).to.be.at.most(most + 1e-12);
-      expect(boardDrag(board, 1.5 * reynolds).least).to.be.lessThan(least);
+      const thin = {...board, rearEdge: 0.01 * board.chord};
+      expect(boardDrag(thin, 1.5 * reynolds).least).to.be.lessThan(boardDrag(thin, reynolds).least);
     }));
   });
 });
