@@ -1,5 +1,5 @@
 import {expect, fixture, html} from '@open-wc/testing';
-import {emulateMedia, sendKeys} from '@web/test-runner-commands';
+import {sendKeys} from '@web/test-runner-commands';
 import type {GliderFlightPath} from '../../../src/components/flight-path/define.js';
 import type {ThrowStudy} from '../../../src/calc/flight/simulation/throw-study.js';
 import '../../../src/components/flight-path/define.js';
@@ -48,7 +48,13 @@ const gliding = () => fixture<GliderFlightPath>(html`<glider-flight-path units="
 const pick = ({left, right, top, bottom}: DOMRect): Pick<DOMRect, 'left' | 'right' | 'top' | 'bottom'> => ({left, right, top, bottom});
 
 describe('<glider-flight-path>', () => {
-  afterEach(async () => { await emulateMedia({reducedMotion: 'no-preference'}); });
+  const asked = window.matchMedia.bind(window);
+  /** A reader who has told the system to move less, or not to. */
+  const wantsLessMotion = (less: boolean): void => {
+    window.matchMedia = (query) => query.includes('reduced-motion') ? Object.assign(new EventTarget(), {matches: less, media: query}) as MediaQueryList : asked(query);
+  };
+  beforeEach(() => { wantsLessMotion(false); });
+  after(() => { window.matchMedia = asked; });
 
   it('says how fast to throw, where a ball lands that is as fast, and how far the plane then glides', async () => {
     const element = await gliding();
@@ -164,7 +170,7 @@ describe('<glider-flight-path>', () => {
   });
 
   it('moves nothing by itself where less motion is wanted', async () => {
-    await emulateMedia({reducedMotion: 'reduce'});
+    wantsLessMotion(true);
     const element = await gliding();
     expect(element.shadowRoot?.querySelector('.moment button')).to.equal(null);
     await seek(element, 0.5);
