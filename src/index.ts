@@ -6,6 +6,7 @@ export * from './components/dihedral-angle/define.js';
 export * from './components/dimensions/define.js';
 export * from './components/drawing/define.js';
 export * from './components/flight-check/define.js';
+export * from './components/flight-log/define.js';
 export * from './components/flight-path/define.js';
 export * from './components/parts-sheet/define.js';
 export * from './components/tail-shim/define.js';
