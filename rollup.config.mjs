@@ -1,9 +1,11 @@
 import {readFileSync} from 'node:fs';
 import {nodeResolve} from '@rollup/plugin-node-resolve';
 import terser from '@rollup/plugin-terser';
+import {bundledPackages} from './tools/bundled-packages.mjs';
 import {compiledSourceMaps} from './tools/compiled-source-maps.mjs';
 import {elementsIn} from './tools/elements.mjs';
 import {minifying} from './tools/minifying.mjs';
+import {withScriptsBeside} from './tools/scripts-beside.mjs';
 
 const {dependencies} = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
 const isDependency = (id) => Object.keys(dependencies).some((name) => id === name || id.startsWith(`${name}/`));
@@ -13,7 +15,7 @@ const elements = elementsIn('build/src/components', '.js');
 const all = 'build/src/index.js';
 
 const onwarn = ({message}) => { throw new Error(message); };
-const smallest = [nodeResolve({exportConditions: ['production', 'browser']}), compiledSourceMaps(), terser(minifying)];
+const smallest = [bundledPackages(), nodeResolve({exportConditions: ['production', 'browser']}), compiledSourceMaps(), terser(minifying)];
 
 /** For bundlers and Node: one module per source file, bare imports, readable code. */
 const npm = {
@@ -30,11 +32,11 @@ const cdn = {
   output: {dir: 'dist/cdn', format: 'es', sourcemap: true, entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js'},
 };
 
-/** For pages opened by double click, from which browsers refuse modules: everything in one script. */
-const classic = {
+/** For pages opened by double click, from which browsers refuse modules: everything in one script, but for the writers of files. */
+const classic = withScriptsBeside({
   input: all,
   onwarn, plugins: smallest,
   output: {file: 'dist/classic/glider-elements.js', format: 'iife', name: 'gliderElements', sourcemap: true, inlineDynamicImports: true},
-};
+}, {pdf: 'build/src/drawing/pdf/write-pdf.js', dxf: 'build/src/drawing/dxf/write-dxf.js'});
 
-export default [npm, cdn, classic];
+export default [npm, cdn, ...classic];

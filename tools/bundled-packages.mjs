@@ -24,7 +24,7 @@ function bundleOf(name) {
     bundles.set(name, build({
       entryPoints: [name], absWorkingDir: fileURLToPath(new URL('..', import.meta.url)),
       bundle: true, format: 'esm', target: 'es2022', conditions: ['production', 'browser'], external: names.filter((other) => other !== name),
-      plugins: [withoutUnused], write: false, logLevel: 'silent', legalComments: 'none',
+      minify: true, plugins: [withoutUnused], write: false, logLevel: 'silent', legalComments: 'none',
     }).then(({outputFiles: [file]}) => file.text));
   }
   return bundles.get(name);

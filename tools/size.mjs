@@ -14,8 +14,8 @@ const languages = readdirSync(`${root}/src/messages`, {withFileTypes: true}).fil
 const isLanguage = (file) => languages.some((name) => file.startsWith(`src/messages/${name}/`));
 const isFlight = (file) => /^src\/calc\/(aero|flight)\//.test(file);
 const isFigure = (file) => file.startsWith('src/drawing/') || /^src\/components\/(base\/figure-drawing|[\w-]+\/picture)\.ts$/.test(file);
-const isAsked = (file) => isLanguage(file) || /^src\/messages\/(american|en\/(problems|dimension-notes))\.ts$/.test(file) || /^src\/components\/[\w-]+\/working\.ts$/.test(file);
-const isWriter = (file) => /^src\/drawing\/(pdf|dxf|qr)\b/.test(file);
+const isAsked = (file) => isLanguage(file) || /^src\/messages\/(american|en\/(problems|dimension-notes))\.ts$/.test(file) || /^src\/components\/[\w-]+\/(working|templates)\.ts$/.test(file);
+const isWriter = (file) => /^src\/drawing\/(pdf|dxf|svg-file|qr)\b/.test(file);
 
 /**
  * What a calculator loads in three steps: its answer; its figure, once that is seen; and what only some readers ask for: the
@@ -32,6 +32,8 @@ const rows = [
   ]),
   {what: 'glider-balance-point, answer and figure', entry: element('balance-point'), budget: 70, later: isAsked},
   {what: 'glider-parts-sheet, answer and figure', entry: element('parts-sheet'), later: isAsked},
+  {what: 'glider-parts-sheet, with its templates', entry: element('parts-sheet'), later: (file) => isLanguage(file) || isWriter(file)},
+  {what: 'what writes a PDF', entry: 'src/drawing/pdf/write-pdf.ts', later: () => true},
   {what: 'glider-drawing, answer and figure', entry: element('drawing'), later: isAsked},
   {what: 'glider-design', entry: element('design'), later: () => true},
   {what: 'glider-dimensions', entry: element('dimensions'), later: isAsked},
