@@ -102,19 +102,30 @@ function layStrip(lattice: Lattice, {first, rows, dy, dz, width, y, z}: Strip, i
   }
 }
 
+interface Stretch {
+  readonly inner: Rib;
+  readonly outer: Rib;
+  readonly length: number;
+}
+
+const stretch = (inner: Rib, outer: Rib): Stretch => ({inner, outer, length: Math.hypot(outer.y - inner.y, outer.z - inner.z)});
+
 /** The edges of the strips of a surface, from its inner end. */
 function stripEdges({ribs, strips, freeTip}: Surface): (readonly [Rib, Rib])[] {
-  const stretches = ribs.slice(1).flatMap((outer, i) => {
-    const inner = ribs[i];
-    const length = inner ? Math.hypot(outer.y - inner.y, outer.z - inner.z) : 0;
-    return inner && length > 0 ? [{inner, outer, length}] : [];
-  });
-  const whole = stretches.reduce((sum, {length}) => sum + length, 0);
+  const every = ribs.slice(1).flatMap((outer, i) => ribs[i] ? [stretch(ribs[i], outer)] : []).filter(({length}) => length > 0);
+  const whole = every.reduce((sum, {length}) => sum + length, 0);
+  const stretches = freeTip ? withoutShortEnd(every, whole / strips) : every;
   return stretches.flatMap(({inner, outer, length}, i) => {
     const n = Math.max(1, Math.round(strips * length / whole));
     const step = 1 / (n + (freeTip && i === stretches.length - 1 ? tipInset : 0));
     return Array.from({length: n}, (_, k) => [between(inner, outer, k * step), between(inner, outer, (k + 1) * step)] as const);
   });
+}
+
+/** A last stretch of less than half a strip goes straight on from the one before: alone it would spoil the inset of the tip. */
+function withoutShortEnd(stretches: readonly Stretch[], strip: number): readonly Stretch[] {
+  const last = stretches.at(-1), before = stretches.at(-2);
+  return last && before && last.length < strip / 2 ? [...stretches.slice(0, -2), stretch(before.inner, last.outer)] : stretches;
 }
 
 const between = (a: Rib, b: Rib, t: number): Rib => ({

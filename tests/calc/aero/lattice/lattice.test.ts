@@ -46,6 +46,15 @@ describe('a lattice', () => {
     }
   });
 
+  it('does not mind where the ribs of an even wing are', () => {
+    const ribbed = (...cuts: number[]) => turnedUp({...wingOf({span: 5.5, strips: 15}), ribs: [0, ...cuts, 2.75].map((y) => ({x: 0, y, z: 0, chord: 1}))}, 5.5, 5.5);
+    const {lift, centre} = ribbed();
+    for (const cuts of [[1, 1.0001], [0.02], [1.3, 1.4], [2.74], [2.7], [2, 2.72]]) {
+      expect(ribbed(...cuts).lift / lift, JSON.stringify(cuts)).to.be.within(0.995, 1.005);
+      expect(ribbed(...cuts).centre, JSON.stringify(cuts)).to.be.closeTo(centre, 0.001);
+    }
+  });
+
   it('carries a folded section as thin-aerofoil theory has it, on a wing so long that it has no ends', () => {
     // the zero-lift angle exactly, the moment through James’ factor: a long wing’s C_L at no angle over its slope, and its moment about the quarter chord
     const section = {zeroLiftAngle: -0.06, quarterChordMoment: -0.08, idealLift: 0};
