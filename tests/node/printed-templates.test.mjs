@@ -63,6 +63,8 @@ function boxLines({width, height, pixels}) {
   };
 }
 
+const address = '/tests/pages/strict/parts-sheet.html';
+
 /** Makes the element on the page write a PDF. */
 const writeOn = async (page, fields) => Buffer.from(await page.evaluate(async (chosen) => {
   const element = document.querySelector('glider-parts-sheet');
@@ -107,7 +109,7 @@ describe('printed templates', {skip: why && !process.env.CI ? why : false}, () =
     const complaints = [];
     page.on('pageerror', (error) => complaints.push(error.message));
     page.on('console', (message) => { if (/Content Security Policy/i.test(message.text())) complaints.push(message.text()); });
-    await page.goto(`${sources.address}/tests/pages/strict/parts-sheet.html`);
+    await page.goto(sources.address + address);
     const pages = printed(await writeOn(page, fields));
     assert.deepEqual(complaints, []);
     await page.close();
@@ -147,5 +149,32 @@ describe('printed templates', {skip: why && !process.env.CI ? why : false}, () =
     const level = lines(height, width, (y, x) => pixels[y * width + x], 6500);
     assert.ok(Math.abs(upright.at(-1) - upright[0] - 7000) <= 1, `uprights at ${upright}`);
     assert.ok(Math.abs(level.at(-1) - level[0] - 5000) <= 1, `levels at ${level}`);
+  });
+});
+
+describe('the page printed as it is', () => {
+  it('shows the sheet, marked as not to scale, and nothing that makes files', async () => {
+    const sources = await openSources();
+    try {
+      const page = await sources.page();
+      await page.goto(sources.address + address);
+      const shown = () => page.evaluate(async () => {
+        await customElements.whenDefined('glider-parts-sheet');
+        const element = document.querySelector('glider-parts-sheet');
+        await element.updateComplete;
+        for (let tries = 0; tries < 200 && !element.shadowRoot.querySelector('svg text'); tries++) await new Promise((resolve) => { setTimeout(resolve, 50); });
+        const seen = (selector) => element.shadowRoot.querySelector(selector).getBoundingClientRect().height > 0;
+        return {mark: seen('.not-to-scale'), sheet: seen('svg text'), files: seen('.templates'), said: element.shadowRoot.querySelector('.not-to-scale').textContent};
+      });
+      const {said, ...onScreen} = await shown();
+      assert.deepEqual(onScreen, {mark: false, sheet: true, files: true});
+      await page.emulateMediaType('print');
+      const {said: again, ...onPaper} = await shown();
+      assert.deepEqual(onPaper, {mark: true, sheet: true, files: false});
+      assert.match(again, /^Not to scale/);
+      assert.equal(again, said);
+    } finally {
+      await sources.close();
+    }
   });
 });

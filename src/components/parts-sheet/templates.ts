@@ -155,7 +155,7 @@ export class Templates implements ReactiveController {
       case 'stopped': return html`<p class="source">${words.stopped}</p>`;
       case 'not-loaded': return html`<p class="problem" part="problem">${words.notLoaded}</p>`;
       case 'failed': return html`<p class="problem" part="problem">${words.failed}</p>`;
-      case 'ready': return html`<p class="source"><a class="file" href=${progress.file.address} download=${progress.file.name}>${words.ready(progress.file.name)}</a>
+      case 'ready': return html`<p class="source"><a class="file" href=${progress.file.address} download=${progress.file.name}>${words.ready(progress.file.name)}</a>.
         ${progress.kind === 'pdf' ? words.readyPdf : words.readyCut}</p>
         ${progress.missing === '' ? nothing : html`<p class="problem" part="problem">${words.letters(progress.missing)}</p>`}`;
     }
