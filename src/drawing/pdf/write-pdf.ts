@@ -36,7 +36,6 @@ export async function writeTemplates(job: TemplateJob, plan: TemplatePlan, {onPa
   const missing = new Set<string>();
   for (const page of pages) {
     onPage?.(page.number, pages.length);
-    await nextTask();
     signal?.throwIfAborted();
     if (page.number > 1) doc.addPage([width, height], orientation);
     for (const letter of await writePage(doc, job, plan, page)) missing.add(letter);
@@ -44,7 +43,7 @@ export async function writeTemplates(job: TemplateJob, plan: TemplatePlan, {onPa
   return {pdf: doc.output('blob'), pages: pages.length, missing: [...missing].join('')};
 }
 
-/** Lets the page that asked for the file do its own work between two pages of it. */
+/** Lets the web page that asked for the file do its own work in between. */
 const nextTask = (): Promise<void> => new Promise((resolve) => { setTimeout(resolve); });
 
 async function writePage(doc: jsPDF, job: TemplateJob, plan: TemplatePlan, page: TemplatePage): Promise<readonly string[]> {
@@ -53,6 +52,7 @@ async function writePage(doc: jsPDF, job: TemplateJob, plan: TemplatePlan, page:
   const {across, up} = job.correction;
   const missing: string[] = [];
   const put = async ({x, y, width: w, height: h}: Box, draw: (pen: Pen) => void): Promise<void> => {
+    await nextTask();
     const svg = document.createElementNS(svgNamespace, 'svg');
     // a printer may be off by more along the paper than across it
     svg.setAttribute('preserveAspectRatio', 'none');
