@@ -28,7 +28,10 @@ export function bodyAero(body: GliderDesign['body'], board: GliderDesign['board'
   };
 }
 
-/** Square front and rear of a bar that is long along the stream, on its cross-section, friction taken off: S. F. Hoerner, Fluid-Dynamic Drag (1965), chapter 3 (from memory). */
+/**
+ * Square front and rear of a bar that is long along the stream, on its cross-section, friction taken off: S. F. Hoerner, Fluid-Dynamic Drag
+ * (1965), chapter 3 (from memory).
+ */
 const squareEnds: Range = {least: 0.4, usual: 0.7, most: 1};
 
 /** Drag over dynamic pressure, m²: turbulent friction behind a square nose, and the two ends. */

@@ -130,7 +130,9 @@ function slopeOf(section: StripSection | undefined, row: number, rows: number): 
 }
 
 /** Lift and moment of a load that is alike on both halves, by the law of Kutta and Joukowski on each bound vortex. */
-function liftOf({strips, count, ax, bx, strip}: Lattice, load: Float64Array, {area, chord, x, tailEfficiency}: LoadInputs): {lift: number; moment: number; tailLift: number} {
+function liftOf(
+  {strips, count, ax, bx, strip}: Lattice, load: Float64Array, {area, chord, x, tailEfficiency}: LoadInputs,
+): {lift: number; moment: number; tailLift: number} {
   let lift = 0, moment = 0, tailLift = 0;
   for (let i = 0; i < count; i++) {
     const at = strips[strip[i] ?? 0];

@@ -2,7 +2,7 @@ import {gravity, type Air} from '../aero/air.js';
 import {parasiteDrag} from '../aero/parasite.js';
 import {amountsOf, total, totalOfPairs, type Setting} from '../aero/plane-loads.js';
 import {rangeOf, type Range} from '../aero/range.js';
-import {lostSuction} from '../aero/section/board-drag.js';
+import {lostSuction, reynoldsOfModel} from '../aero/section/board-drag.js';
 import type {FlyingPlane} from './flying-plane.js';
 
 /** A steady glide in still air. */
@@ -20,8 +20,9 @@ export interface Glide {
   readonly sink: Range;
   /** rad below level. */
   readonly angle: number;
-  /** Of the wing's mean chord. */
+  /** Of the wing's mean chord, and whether boards have been measured there. */
   readonly reynolds: number;
+  readonly measured: boolean;
 }
 
 /** A force balance: how fast and how steeply a plane of some loading glides with a lift and a drag coefficient. */
@@ -57,10 +58,11 @@ export function glideAt(plane: FlyingPlane, setting: Setting, air: Air): Glide {
   const flat = parasiteDrag(parasite, speed, air);
   const drag = rangeOf((end) => flat[end] + induced + lostSuction[end] * suction);
   const {angle} = glideBalance(lift, drag.usual, load, air.density);
+  const reynolds = speed * aero.shape.wing.meanChord / air.kinematicViscosity;
   return {
     setting, lift, drag, dragOf: {parasite: flat.usual, induced, suction: lostSuction.usual * suction}, speed, angle,
     ratio: {least: lift / drag.most, usual: lift / drag.usual, most: lift / drag.least},
     sink: rangeOf((end) => glideBalance(lift, drag[end], load, air.density).sink),
-    reynolds: speed * aero.shape.wing.meanChord / air.kinematicViscosity,
+    reynolds, measured: reynolds >= reynoldsOfModel[0] && reynolds <= reynoldsOfModel[1],
   };
 }

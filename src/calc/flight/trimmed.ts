@@ -1,7 +1,6 @@
 import {amountsOf, causes, total, type Setting} from '../aero/plane-loads.js';
 import {liftLimit} from '../aero/section/board-drag.js';
-import type {Range} from '../aero/range.js';
-import {rangeOf} from '../aero/range.js';
+import {rangeOf, type Range} from '../aero/range.js';
 import type {FlyingPlane} from './flying-plane.js';
 
 const attack = causes.indexOf('attack'), tail = causes.indexOf('tailIncidence');

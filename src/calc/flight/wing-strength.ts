@@ -1,7 +1,6 @@
 import {usualAir, type Air} from '../aero/air.js';
-import {amountsOf, total} from '../aero/plane-loads.js';
-import type {Range} from '../aero/range.js';
-import {rangeOf} from '../aero/range.js';
+import {amountsOf, total, type StripLoad} from '../aero/plane-loads.js';
+import {rangeOf, type Range} from '../aero/range.js';
 import type {GliderDesign} from '../design/design.js';
 import {sectionAt} from '../geometry/planform/index.js';
 import {wingStations} from '../bench/wing-stations.js';
@@ -48,8 +47,8 @@ const fastLoad = 4;
  * Whether the wing will fold up: its bending moment in the glide and at twice the speed of the throw, against what the board takes. The air's load is
  * the lattice's, less the wing's own weight, both as heavy as the lift is large.
  *
- * With both skins, M = n h b with the weaker skin's force n; with one, the foam carries the other side, M = σ h² b / 3 pressed or torn; bare foam, σ h² b / 6 bent:
- * a sandwich and beams of straight stress. A joint has one skin cut; tape across the cut gives it back. Refused as {@link flightOf}, and with why there
+ * With both skins, M = n h b with the weaker skin's force n; with one, the foam carries the other side, M = σ h² b / 3 pressed or torn;
+ * bare foam, σ h² b / 6 bent: a sandwich and beams of straight stress. A joint has one skin cut; tape across the cut gives it back. Refused as {@link flightOf}, and with why there
  * is no glide.
  */
 export function wingStrength(design: GliderDesign, air: Air = usualAir): Outcome<WingStrength> {
@@ -86,7 +85,7 @@ const stage = memo(({plane, trim, air}: Flight, wing: GliderDesign['wing'], boar
 });
 
 /** Where the wing bends: the inner edge of the first strip outside that place. */
-function pivot(strips: readonly {readonly along: number; readonly y: number; readonly z: number; readonly dy: number; readonly dz: number}[], at: number): {y: number; z: number} {
+function pivot(strips: readonly StripLoad[], at: number): {y: number; z: number} {
   const first = strips.find(({along}) => along > at);
   return first ? {y: first.y - first.dy / 2, z: first.z - first.dz / 2} : {y: 0, z: 0};
 }
