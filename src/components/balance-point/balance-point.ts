@@ -23,7 +23,7 @@ const shortNames = {
   marginLow: 'balance.marginLow', marginHigh: 'balance.marginHigh',
 } as const satisfies Readonly<Record<string, DimensionPath>>;
 
-/** Dimensions that change nothing here: how the camber is propped and how the sheet is laid out. */
+/** Dimensions that change nothing here: how the camber is propped, how the sheet is laid out, and the throw. */
 const notRead = /^(name$|wing\.(stack|prop|fold|camber|groove)|board\.(margin|gap))/;
 
 /** The fields behind the few that most readers need, in three groups. */
