@@ -12,6 +12,8 @@ export class NumberField {
   readonly #host: GliderElement;
   readonly name: ThrowNumber;
   #text = '';
+  /** What the text was written from, which it may not say in full. */
+  #exact: number | undefined;
   /** Whether a person has left the field, so that what is wrong with it may be said. */
   #left = false;
 
@@ -25,12 +27,14 @@ export class NumberField {
   /** Shows a number, in digits that read back the same to a thousandth. */
   show(value: number | undefined): void {
     this.#left = false;
+    this.#exact = value;
     const {kind} = throwLimits[this.name];
     this.#text = value === undefined ? '' : this.#host.write(value, kind, {unit: this.#unit, digits: 3, bare: true}).replace(/[.,]?0+$/, '');
   }
 
   /** The number, nothing where nothing is written, or what is wrong. */
   read(): {readonly value?: number | undefined; readonly problem?: Problem} {
+    if (this.#exact !== undefined) return {value: this.#exact};
     if (this.#text.trim() === '') return {};
     const {kind} = throwLimits[this.name];
     const read = readQuantity(this.#text, kind, {bareUnit: this.#unit, decimal: this.#host.decimal});
@@ -42,14 +46,22 @@ export class NumberField {
   /** From now on what is wrong is said. */
   leave(): void { this.#left = true; }
 
+  /** What was typed in another way is written in the field's own. */
+  #settle(): void {
+    const {value} = this.read();
+    if (value !== undefined) this.show(value);
+    else this.#left = this.#text.trim() !== '';
+    this.#host.requestUpdate();
+  }
+
   render(label: string, also?: Problem): TemplateResult {
     const problem = this.#left ? this.read().problem ?? also : undefined;
     const id = `field-${this.name}`;
     return html`<div class="field" part="field"><label for=${id}>${label}</label>
       <span class="q"><input id=${id} part="input" type="text" autocomplete="off" inputmode="decimal" enterkeyhint="done" .value=${live(this.#text)}
         aria-invalid=${problem ? 'true' : 'false'} aria-describedby=${`${id}-problem`}
-        @input=${(e: Event) => { this.#text = (e.target as HTMLInputElement).value; this.#host.requestUpdate(); }}
-        @change=${() => { if (this.#text.trim() !== '') this.#left = true; this.#host.requestUpdate(); }}><span class="unit" aria-hidden="true">${this.#unit}</span></span>
+        @input=${(e: Event) => { this.#text = (e.target as HTMLInputElement).value; this.#exact = undefined; this.#host.requestUpdate(); }}
+        @change=${() => { this.#settle(); }}><span class="unit" aria-hidden="true">${this.#unit}</span></span>
       <span id=${`${id}-problem`}>${problem ? html`<span class="problem" part="problem">${explainThrow(this.#host, problem)}</span>` : nothing}</span></div>`;
   }
 }

@@ -81,8 +81,9 @@ export class Stopwatch implements ReactiveController {
   render(): TemplateResult {
     const words = this.#host.say(flightLogWords);
     const say = this.running ? words.stop : this.#shown > 0 ? words.again : words.start;
-    return html`<button type="button" class="watch ${this.running ? 'running' : ''}" part="watch" aria-label="${words.watch}: ${say}"
-      @pointerdown=${this.#down} @pointercancel=${this.#cancel} @click=${this.#click}>
-      <span class="reading" aria-hidden="true">${this.#host.write(this.#shown, 'time', {digits: this.running ? 1 : 2})}</span><span class="do" aria-hidden="true">${say}</span></button>`;
+    // the reading lies over the button, not in it: a name that changes ten times a second is none
+    return html`<div class="watch-face"><button type="button" class="watch ${this.running ? 'running' : ''}" part="watch"
+      @pointerdown=${this.#down} @pointercancel=${this.#cancel} @click=${this.#click}><span class="hidden">${words.watch}: </span>${say}</button>
+      <span class="reading" aria-hidden="true">${this.#host.write(this.#shown, 'time', {digits: this.running ? 1 : 2})}</span></div>`;
   }
 }

@@ -10,10 +10,11 @@ export const flightLogStyles = css`
   form .field label, .field label { color: var(--_ink); }
   button { min-block-size: 2.75rem; min-inline-size: 2.75rem; }
   summary { min-block-size: 2.75rem; display: list-item; align-content: center; }
-  .watch { display: grid; gap: .1rem; justify-items: center; align-content: center; inline-size: 100%; min-block-size: 7.5rem; border-width: 2.5px; border-radius: 0; touch-action: manipulation; user-select: none; -webkit-user-select: none; }
-  .watch .reading { font-size: 2.6em; line-height: 1.1; font-weight: 600; font-variant-numeric: tabular-nums; }
-  .watch.running { background: var(--_ink); color: var(--_paper); }
-  .watch.running .do { color: inherit; }
+  .watch-face { position: relative; display: grid; min-block-size: 7.5rem; }
+  .watch { border-width: 2.5px; padding-block: 4.4rem .8rem; touch-action: manipulation; user-select: none; -webkit-user-select: none; }
+  .watch-face .reading { position: absolute; inset-block-start: 1rem; inset-inline: 0; text-align: center; pointer-events: none; font-size: 2.6em; line-height: 1.2; font-weight: 600; }
+  .watch.running, .watch.running + .reading { color: var(--_paper); }
+  .watch.running { background: var(--_ink); }
   .do-it { margin: 0; display: flex; flex-wrap: wrap; gap: .6rem; }
   .main { flex: 1 1 12rem; font-weight: 600; border-width: 2.5px; min-block-size: 3.25rem; }
   .said { margin: 0; min-block-size: 1.5em; display: flex; flex-wrap: wrap; align-items: center; gap: .6rem; }
@@ -49,7 +50,9 @@ export const flightLogStyles = css`
   @container (max-width: 24rem) { table { font-size: .86em; } :is(th, td) { padding-inline-end: .4rem; } }
   @container (min-width: 46rem) {
     form { grid-template-columns: minmax(14rem, 1fr) 2fr; column-gap: 2rem; align-items: start; }
-    .watch { min-block-size: 13rem; }
+    .watch-face { min-block-size: 13rem; }
+    .watch-face .reading { inset-block-start: 3rem; }
+    .watch { padding-block-start: 6.5rem; padding-block-end: 3rem; }
   }
   @media print { form, .said, .buttons, .chosen, .state { display: none; } }
 `;

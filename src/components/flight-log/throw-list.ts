@@ -48,7 +48,7 @@ export function throwList(host: GliderElement, log: FlightLog, {page, held, turn
   const shown = rows.slice(at * perPage, (at + 1) * perPage);
   return html`<details part="list"><summary>${words.listOf(rows.length)}</summary><div class="panel">
     <table><caption class="hidden">${words.list}, ${words.newest}</caption>
-      <thead><tr><th scope="col">${words.columns.version}</th><th scope="col" class="number">${words.distance}</th><th scope="col" class="number">${words.time}</th><td></td></tr></thead>
+      <thead><tr><th scope="col">${words.columns.thrown}</th><th scope="col" class="number">${words.distance}</th><th scope="col" class="number">${words.time}</th><td></td></tr></thead>
       <tbody>${shown.map((row) => rowOf(host, row, held, correct))}</tbody></table>
     ${rows.length > perPage ? html`<div class="buttons">
       <button type="button" part="button" ?disabled=${at === 0} @click=${() => { turn(at - 1); }}>${words.newer}</button>

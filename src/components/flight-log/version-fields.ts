@@ -43,15 +43,21 @@ export class VersionFields {
       this.#draft = undefined;
       this.#of = current.id;
     }
-    const name = (this.#draft ?? current.name).trim();
-    const problem = name === '' ? words.nameEmpty : log.versions.some((other) => other !== current && other.name === name) ? words.nameTaken : undefined;
+    const wrong = (name: string): string | undefined =>
+      (name === '' ? words.nameEmpty : log.versions.some((other) => other !== current && other.name === name) ? words.nameTaken : undefined);
+    const problem = wrong((this.#draft ?? current.name).trim());
     return html`<div class="names">
       <div class="field" part="field"><label for="field-version">${words.thrown}</label><span class="q"><select id="field-version" .value=${live(current.id)}
         @change=${(e: Event) => { actions.choose((e.target as HTMLSelectElement).value); }}>${log.versions.map(({id, name: said}) => html`<option value=${id} ?selected=${id === current.id}>${said}</option>`)}</select></span></div>
       <div class="field" part="field"><label for="field-name">${words.name}</label><span class="q"><input id="field-name" part="input" type="text" autocomplete="off" maxlength="40" .value=${live(this.#draft ?? current.name)}
         aria-invalid=${problem ? 'true' : 'false'} aria-describedby="field-name-problem"
         @input=${(e: Event) => { this.#draft = (e.target as HTMLInputElement).value; host.requestUpdate(); }}
-        @change=${() => { if (!problem && name !== current.name) actions.rename(current, name); if (!problem) this.#draft = undefined; }}></span>
+        @change=${(e: Event) => {
+          const name = (e.target as HTMLInputElement).value.trim();
+          if (wrong(name) !== undefined) return;
+          this.#draft = undefined;
+          if (name !== current.name) actions.rename(current, name);
+        }}></span>
         <span id="field-name-problem">${problem ? html`<span class="problem" part="problem">${problem}</span>` : nothing}</span></div>
       <button type="button" part="button" @click=${() => { actions.start(); }}>${words.newVersion}</button></div>
       ${this.#renderChanged(log, current, actions)}`;

@@ -66,7 +66,7 @@ export const flightLogWords = topic('flight-log', {
   and: 'with',
   nobody: 'nothing',
   versions: 'The versions so far',
-  columns: {version: 'Version', n: 'Throws', mean: 'Average', scatter: 'Scatter', best: 'Best'},
+  columns: {version: 'Version', thrown: 'Throw', n: 'Throws', mean: 'Average', scatter: 'Scatter', best: 'Best'},
   expected: (a: {least: string; most: string; standing: 'within' | 'above' | 'below'}) =>
     `predicted ${a.least} to ${a.most}${{within: ': as it flew', above: ': it flew more', below: ': it flew less'}[a.standing]}`,
   // the watch
