@@ -230,10 +230,10 @@ export class GliderFlightLog extends Calculator<LogFound> {
       html`<div class="field" part="field"><label for=${id}>${label}</label><span class="q"><select id=${id} .value=${live(value)} @change=${(e: Event) => {
         take((e.target as HTMLSelectElement).value);
         this.requestUpdate();
-      }}>${options.map(([key, said]) => html`<option value=${key} ?selected=${key === value}>${said}</option>`)}</select></span></div>`;
+      }}>${options.map(([key, said]) => html`<option value=${key} ?selected=${key === value}>${said}</option>`)}</select></span><span></span></div>`;
     const versions = flown.map(({version: {id, name}}) => [id, name] as const);
     const b = pair?.b ?? single;
-    return html`<div class="chosen">
+    return html`<div class="fields chosen">
       ${choose('field-measure', words.compareBy, measureOf(this.measure).id, measures.map(({id}) => [id, words.measures[id]]), (value) => { this.measure = measureOf(value).id; })}
       ${flown.length < 2 || !b ? nothing : html`
         ${choose('field-b', words.with, b.version.id, versions, (id) => { this.#picked = {a: id === pair?.a.version.id ? b.version.id : pair?.a.version.id ?? 'none', b: id}; })}

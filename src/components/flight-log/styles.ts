@@ -5,8 +5,8 @@ export const flightLogStyles = css`
   form, .panel, .notes, .told, .entry { display: grid; gap: .8rem; }
   .told > *, .entry > *, form > * { min-inline-size: 0; }
   form .q :is(input, select), .chosen .q select, .panel .q input, .names .q :is(input, select) { block-size: 2.75rem; font-size: 1.12em; }
-  form .fields, .names { grid-template-columns: repeat(auto-fill, minmax(min(100%, 7.6rem), 1fr)); align-items: start; }
-  .names { display: grid; gap: .85rem 1.2rem; align-items: end; }
+  form .fields { grid-template-columns: repeat(auto-fill, minmax(min(100%, 7.6rem), 1fr)); }
+  .names > button { grid-row: span 3; align-self: end; margin-block-end: .75rem; }
   form .field label, .field label { color: var(--_ink); }
   button { min-block-size: 2.75rem; min-inline-size: 2.75rem; }
   summary { min-block-size: 2.75rem; display: list-item; align-content: center; }
@@ -20,7 +20,7 @@ export const flightLogStyles = css`
   .said { margin: 0; min-block-size: 1.5em; display: flex; flex-wrap: wrap; align-items: center; gap: .6rem; }
   .said p { margin: 0; }
   .notes { list-style: none; margin: 0; padding: 0; gap: .35rem; font-size: .95em; max-inline-size: 68ch; }
-  .chosen { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 7.4rem), 1fr)); gap: .6rem 1.2rem; max-inline-size: 40rem; }
+  .fields.chosen { grid-template-columns: repeat(auto-fill, minmax(min(100%, 7.4rem), 1fr)); max-inline-size: 40rem; }
   .changed { border-inline-start: 3px solid var(--_accent); padding-inline-start: .7rem; }
   .changed p { margin: 0 0 .5rem; }
   .buttons { display: flex; flex-wrap: wrap; gap: .6rem; margin: 0; align-items: center; }

@@ -93,7 +93,7 @@ export class ThrowForm {
       <div class="entry"><div class="fields">${distance.render(words.distance, also('distance'))}${time.render(words.time, also('time'))}${height.render(words.height, also('height'))}
         ${this.#choice('path', words.path, words.paths)}${this.#choice('surface', words.surface, words.surfaces)}${this.#choice('wind', words.wind, words.winds)}
         <div class="field wide" part="field"><label for="field-note">${words.note}</label><span class="q"><input id="field-note" part="input" type="text" autocomplete="off" maxlength="300" .value=${live(this.#note)}
-          @input=${(e: Event) => { this.#note = (e.target as HTMLInputElement).value; }}></span></div></div>
+          @input=${(e: Event) => { this.#note = (e.target as HTMLInputElement).value; }}></span><span></span></div></div>
       ${versionFields}
       <p class="do-it"><button type="submit" class="main" part="button">${this.#correcting ? words.correct : words.write}</button>
         ${this.#correcting ? html`<button type="button" part="button" @click=${() => { this.clear(); }}>${words.leave}</button>` : nothing}</p></div>
@@ -108,6 +108,6 @@ export class ThrowForm {
       @change=${(e: Event) => { this.#words = {...this.#words, [name]: (e.target as HTMLSelectElement).value}; this.#host.requestUpdate(); }}>
       <option value="" ?selected=${value === ''}>${this.#host.say(flightLogWords).unsaid}</option>
       ${Object.entries(choices).map(([key, said]) => html`<option value=${key} ?selected=${key === value}>${said}</option>`)}
-      ${own.map((said) => html`<option value=${said} selected>${said}</option>`)}</select></span></div>`;
+      ${own.map((said) => html`<option value=${said} selected>${said}</option>`)}</select></span><span></span></div>`;
   }
 }

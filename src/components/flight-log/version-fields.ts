@@ -46,9 +46,9 @@ export class VersionFields {
     const wrong = (name: string): string | undefined =>
       (name === '' ? words.nameEmpty : log.versions.some((other) => other !== current && other.name === name) ? words.nameTaken : undefined);
     const problem = wrong((this.#draft ?? current.name).trim());
-    return html`<div class="names">
+    return html`<div class="fields names">
       <div class="field" part="field"><label for="field-version">${words.thrown}</label><span class="q"><select id="field-version" .value=${live(current.id)}
-        @change=${(e: Event) => { actions.choose((e.target as HTMLSelectElement).value); }}>${log.versions.map(({id, name: said}) => html`<option value=${id} ?selected=${id === current.id}>${said}</option>`)}</select></span></div>
+        @change=${(e: Event) => { actions.choose((e.target as HTMLSelectElement).value); }}>${log.versions.map(({id, name: said}) => html`<option value=${id} ?selected=${id === current.id}>${said}</option>`)}</select></span><span></span></div>
       <div class="field" part="field"><label for="field-name">${words.name}</label><span class="q"><input id="field-name" part="input" type="text" autocomplete="off" maxlength="40" .value=${live(this.#draft ?? current.name)}
         aria-invalid=${problem ? 'true' : 'false'} aria-describedby="field-name-problem"
         @input=${(e: Event) => { this.#draft = (e.target as HTMLInputElement).value; host.requestUpdate(); }}

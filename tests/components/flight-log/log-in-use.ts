@@ -9,6 +9,8 @@ export function there<E>(found: E | null | undefined): E {
   return found;
 }
 
+// as querySelector itself: the caller says what it looks for
+// eslint-disable-next-line @typescript-eslint/no-unnecessary-type-parameters
 export const node = <E extends Element = HTMLElement>(element: GliderFlightLog, selector: string): E => there(element.shadowRoot?.querySelector<E>(selector));
 
 export async function type(element: GliderFlightLog, name: string, written: string): Promise<void> {
