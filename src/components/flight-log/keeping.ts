@@ -34,7 +34,7 @@ export class Keeping {
     window.addEventListener('pageshow', this.#shown);
     if (typeof BroadcastChannel === 'function') {
       this.#channel = new BroadcastChannel('glider-flight-log');
-      this.#channel.addEventListener('message', ({data}: MessageEvent<unknown>) => { if (data === this.#name) void this.read(); });
+      this.#channel.addEventListener('message', ({data}: MessageEvent<unknown>) => { if (data === this.#name && !this.#closed) void this.read(); });
     } else window.addEventListener('focus', this.#focused);
     this.#events.state('opening');
     void this.read();
@@ -79,8 +79,11 @@ export class Keeping {
     this.#closed = true;
     window.removeEventListener('pageshow', this.#shown);
     window.removeEventListener('focus', this.#focused);
-    this.#channel?.close();
-    void this.#queue.then(async () => { (await this.#database?.catch(() => undefined))?.close(); });
+    // what is being written is still written, and others still hear of it
+    void this.#queue.then(async () => {
+      this.#channel?.close();
+      (await this.#database?.catch(() => undefined))?.close();
+    });
   }
 
   /** Does something with the store once all before it is done, and says how it went. */

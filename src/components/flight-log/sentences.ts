@@ -46,7 +46,7 @@ function pairAnswer(host: GliderElement, {measure}: LogFound, {a, b, comparison,
   const second = measure.better === 'less' ? difference < 0 : difference >= 0;
   const [ahead, behind] = second ? [nameB, nameA] : [nameA, nameB];
   // as fine as the difference needs it, and all alike
-  const fine = id !== 'distance' || Math.abs(difference) < 0.5;
+  const fine = id !== 'distance' || Math.abs(difference) < 0.5 || to - from < 0.5;
   const write = (value: number): string => writeMeasure(host, id, Math.abs(value), fine);
   // from the side of whichever is ahead
   const [least, most] = difference >= 0 ? [from, to] : [-to, -from];
