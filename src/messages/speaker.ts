@@ -34,25 +34,38 @@ export function wordsFor<T>(topic: Topic<T>, lang: string): T {
   return (loaded.get(primary(lang))?.[topic.name] as T | undefined) ?? topic.en;
 }
 
-/** Fetches words that are missing, and tells when they have arrived; nothing where there is nothing to wait for. */
+/** What is on its way, by language and topic. */
+const coming = new Map<string, Promise<boolean>>();
+
+/** Fetches words that are missing, and tells whether any have arrived; the same promise until then, nothing where there is nothing to wait for. */
 export function loadWords({name}: Topic<unknown>, lang: string): Promise<boolean> | undefined {
-  if (isAmerican(lang)) {
-    return american ? undefined : import('./american.js').then((module) => {
-      ({american} = module);
-      arrived++;
-      return true;
-    });
-  }
+  if (isAmerican(lang)) return american ? undefined : once('en-us', loadAmerican);
   const language = primary(lang);
   const pack = packs[language];
   const had = loaded.get(language);
-  return !pack || (had && name in had) ? undefined : pack().then(async ({default: topics}) => {
-    const found = topics[name];
+  return !pack || (had && name in had) ? undefined : once(`${language} ${name}`, async () => {
+    const found = (await pack()).default[name];
     const words = typeof found === 'function' ? (await (found as () => Promise<{readonly default: object}>)()).default : found;
     loaded.set(language, {...loaded.get(language), [name]: words});
-    arrived++;
     return words !== undefined;
   });
+}
+
+async function loadAmerican(): Promise<boolean> {
+  ({american} = await import('./american.js'));
+  return true;
+}
+
+/** However often they are asked for, words are fetched once; anew where that failed. */
+function once(key: string, load: () => Promise<boolean>): Promise<boolean> {
+  let loading = coming.get(key);
+  if (!loading) {
+    coming.set(key, loading = load().then((any) => {
+      arrived++;
+      return any;
+    }).finally(() => { coming.delete(key); }));
+  }
+  return loading;
 }
 
 const marks = new Map<string, '.' | ','>();

@@ -50,6 +50,7 @@ export class GliderElement extends LitElement {
   #warned = false;
   #unwatch: (() => void) | undefined;
   #awaited = new Set<Promise<unknown>>();
+  #words = new WeakSet<Promise<boolean>>();
   readonly link: DesignLink = new DesignLink(this, () => (this.#own ??= createDesignStore()));
 
   /** The revision that this element shows. */
@@ -115,7 +116,10 @@ export class GliderElement extends LitElement {
   say<T>(topic: Topic<T>): T {
     const lang = this.speech;
     const missing = loadWords(topic, lang);
-    if (missing && this.isConnected) this.await(missing.then((arrived) => { if (arrived) this.requestUpdate(); }, () => undefined));
+    if (missing && this.isConnected && !this.#words.has(missing)) {
+      this.#words.add(missing);
+      this.await(missing.then((arrived) => { if (arrived) this.requestUpdate(); }, () => undefined));
+    }
     return wordsFor(topic, lang);
   }
 

@@ -73,7 +73,7 @@ const words: typeof dimensionWords.en = {
   'measured.mass': {label: 'Der ganze Gleiter wiegt'},
   'measured.balance': {label: 'Schwerpunkt gemessen'},
   'launch.height': {label: 'Höhe der Hand'},
-  'launch.speed': {label: 'Wurfgeschwindigkeit'},
+  'launch.speed': {label: 'Wurftempo'},
   'launch.angle': {label: 'Wurf nach oben um'},
   'launch.pitch': {label: 'Nase angehoben um'},
   'launch.wind': {label: 'Wind von vorn'},

@@ -18,7 +18,7 @@ const words: typeof tailShimWords.en = {
     `**${a.stack}** (${a.height}) unter die **${a.edge === 'front' ? 'Vorderkante' : 'Hinterkante'}** ${ofThe(a.surface)} legen: Die Vorderkante zeigt dann **${a.angle}**${
       a.built === undefined ? '' : ` (${a.built} mit diesen ganzen Lagen)`}.`,
   up: (angle) => `${angle} nach oben`, down: (angle) => `${angle} nach unten`,
-  flies: (a) => `Der Gleiter fliegt dann mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio} mal so weit, wie er an Höhe verliert.`,
+  flies: (a) => `Der Gleiter fliegt dann mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio}-mal so weit, wie er an Höhe verliert.`,
   unstable: 'Er hält mit keinem Streifen eine Geschwindigkeit: Der Schwerpunkt liegt zu weit hinten, das zuerst richten.',
   dives: (edge) => `Der Gleiter geht dann nur in den **Sturzflug**: für das flachste Gleiten die Hinterkante des Höhenleitwerks um weitere ${edge} anheben.`,
   stalls: (edge) => `Dann **reißt** nur die Strömung **ab**: für das flachste Gleiten die Hinterkante des Höhenleitwerks um ${edge} senken.`,
@@ -33,7 +33,7 @@ const words: typeof tailShimWords.en = {
   stackLegend: 'Der Stapel', boards: 'Lagen Platte', cards: 'Stück Karton', papers: 'Blatt Papier',
   width: 'Streifen, vorn bis hinten', touches: 'Oder berührt, ab der anderen Kante', overhang: 'Überstand der anderen Kante',
   edgeLegend: 'Oder am Gleiter gemessen', frontHeight: 'Vorderkante über dem Rumpf', rearHeight: 'Hinterkante über dem Rumpf',
-  speedLegend: 'Oder von einer Geschwindigkeit aus', wanted: 'Gewünschte Geschwindigkeit', setFor: 'Das Leitwerk dafür einstellen',
+  speedLegend: 'Oder von einer Geschwindigkeit aus', wanted: 'Gewünschtes Tempo', setFor: 'So einstellen',
   picture: (a) => `Seitenansicht, ${the(a.surface)} auf dem Rumpf, maßstäblich, Vorderkante links: ${a.angle}, auf Streifen von ${a.height} Höhe.`,
   pictureFlat: (surface) => `Seitenansicht, ${the(surface)} flach auf dem Rumpf, Vorderkante links.`,
   front: 'vorn', body: 'Rumpf',
