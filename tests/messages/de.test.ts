@@ -33,10 +33,11 @@ function shapeOf(words: unknown, path: string): readonly string[] {
 const shared: ReadonlySet<string> = new Set([
   'common.dash', 'balance.grams', 'balance.pieces', 'balance-working.moments.moment', 'sheet.piece', 'sheet.sheetNumbers', 'sheet.pictureSheet', 'drawing.inUnit',
   'drawing.rows.several', 'drawing.heading', 'drawing.title', 'flight-check.plot.ratio', 'flight-check.wags.not', 'flight-path.seconds', 'flight-path.landing',
+  'flight-log.Version', 'flight-log.columns.version', 'flight-log.wind', 'flight-log.unsaid', 'flight-log.from', 'flight-log-panels.unnamed',
 ]);
 
 /** Of books, which keep their language. */
-const titles = /USAF Stability and Control DATCOM|Dynamics of Flight|Basic Aircraft Design Rules|A Thousand Ways to Pack the Bin/g;
+const titles = /USAF Stability and Control DATCOM|Dynamics of Flight|Basic Aircraft Design Rules|A Thousand Ways to Pack the Bin|e-Handbook of Statistical Methods/g;
 
 const spoken = (element: Element): string => (element.shadowRoot?.textContent ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 

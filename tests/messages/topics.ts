@@ -10,6 +10,8 @@ import {dimensionNotes} from '../../src/messages/en/dimension-notes.js';
 import {dimensionWords} from '../../src/messages/en/dimensions.js';
 import {drawingWords} from '../../src/messages/en/drawing.js';
 import {flightCheckWords} from '../../src/messages/en/flight-check.js';
+import {flightLogPanelWords} from '../../src/messages/en/flight-log-panels.js';
+import {flightLogWords} from '../../src/messages/en/flight-log.js';
 import {flightPathWorkingWords} from '../../src/messages/en/flight-path-working.js';
 import {flightPathWords} from '../../src/messages/en/flight-path.js';
 import {flightWorkingWords} from '../../src/messages/en/flight-working.js';
@@ -26,5 +28,5 @@ import type {Topic} from '../../src/messages/topic.js';
 export const topics: readonly Topic<unknown>[] = [
   balanceWords, balanceWorkingWords, camberWords, camberWorkingWords, commonWords, dihedralWords, dihedralFigureWords, dihedralWorkingWords,
   dimensionNotes, dimensionWords, drawingWords, flightWords, flightCheckWords, flightWorkingWords, flightPathWords, flightPathWorkingWords, problemWords, sheetWords, sheetFileWords, sheetTemplateWords,
-  tailShimWords, tailShimWorkingWords,
+  flightLogWords, flightLogPanelWords, tailShimWords, tailShimWorkingWords,
 ];

@@ -16,6 +16,8 @@ export default {
   'drawing': () => import('./drawing.js'),
   'flight': () => import('./flight.js'),
   'flight-check': () => import('./flight-check.js'),
+  'flight-log': () => import('./flight-log.js'),
+  'flight-log-panels': () => import('./flight-log-panels.js'),
   'flight-path': () => import('./flight-path.js'),
   'flight-path-working': () => import('./flight-path-working.js'),
   'flight-working': () => import('./flight-working.js'),
