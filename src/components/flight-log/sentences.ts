@@ -38,25 +38,24 @@ function pairAnswer(host: GliderElement, {measure}: LogFound, {a, b, comparison,
   const words = host.say(flightLogWords);
   const {id} = measure;
   const [nameA, nameB] = [nameOf(host, a), nameOf(host, b)];
+  const [inA, inB] = [words.version(a.version.name), words.version(b.version.name)];
   if (!comparison) return {sentence: [a, b].map((told) => meanSentence(host, id, told)).join(' ')};
   if (!comparison.ok) {
     return {sentence: comparison.problems[0]?.code === 'throws-all-alike' ? words.alike({nameA, nameB}) : words.tooFew({nameA, a: a.values.length, nameB, b: b.values.length})};
   }
   const {difference, interval: {from, to}, settled} = comparison.value;
   const second = measure.better === 'less' ? difference < 0 : difference >= 0;
-  const [ahead, behind] = second ? [nameB, nameA] : [nameA, nameB];
+  const [ahead, inAhead, behind] = second ? [nameB, inB, inA] : [nameA, inA, inB];
   // as fine as the difference needs it, and all alike
   const fine = id !== 'distance' || Math.abs(difference) < 0.5 || to - from < 0.5;
   const write = (value: number): string => writeMeasure(host, id, Math.abs(value), fine);
   // from the side of whichever is ahead
   const [least, most] = difference >= 0 ? [from, to] : [-to, -from];
-  const told = {ahead, behind: lower(behind), measure: id, difference: write(difference)};
+  const told = {ahead, behind, measure: id, difference: write(difference)};
   if (settled) return {sentence: words.settled({...told, from: write(least), to: write(most)}), aside: words.settledAside({a: a.values.length, b: b.values.length})};
-  const between = words.between({from: write(least), to: write(most), ahead: lower(ahead), behind: lower(behind)});
-  return {sentence: `${words.open(told)} ${more ? words.more({...more, nameA: lower(nameA), nameB: lower(nameB)}) : words.hopeless}`, aside: between};
+  const between = words.between({from: write(least), to: write(most), ahead: inAhead, behind});
+  return {sentence: `${words.open(told)} ${more ? words.more({...more, nameA: inA, nameB: inB}) : words.hopeless}`, aside: between};
 }
-
-const lower = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
 
 function meanSentence(host: GliderElement, id: LogFound['measure']['id'], told: Told): string {
   const {spread} = told;

@@ -61,7 +61,7 @@ function rowOf(host: GliderElement, {one, n, name}: Numbered, held: string | und
   const number = (key: 'distance' | 'time' | 'height'): string => { const value = one[key]; return value === undefined ? '–' : writeNumber(host, key, value); };
   const said = [
     one.out ? words.isOut : '', words.paths[one.path] ?? one.path, words.surfaces[one.surface] ?? one.surface,
-    one.wind === '' ? '' : `${words.wind.toLowerCase()}: ${words.winds[one.wind] ?? one.wind}`, one.note,
+    one.wind === '' ? '' : words.windWas(words.winds[one.wind] ?? one.wind), one.note,
   ].filter(Boolean).join(' · ');
   return html`<tr class="${one.out ? 'left-out' : ''} ${one.id === held ? 'held' : ''}">
     <th scope="row">${name} ${n}${said ? html`<span class="words">${said}</span>` : nothing}</th><td class="number">${number('distance')}</td><td class="number">${number('time')}</td>

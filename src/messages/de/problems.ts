@@ -114,7 +114,7 @@ const words: typeof problemWords.en = {
   'throw-number-out-of-range': (a) => `Wurfgleiter bleiben zwischen ${a['least'] ?? ''} und ${a['most'] ?? ''}: noch einmal messen.`,
   'throw-too-fast': (a) => `Das wären ${a['speed'] ?? ''}, schneller, als eine Hand wirft: Zeit und Weite prüfen.`,
   'throw-too-slow': (a) => `Das wären ${a['speed'] ?? ''}, langsamer, als irgendetwas fliegt: Zeit und Weite prüfen.`,
-  'too-few-throws': (a) => `Es braucht mindestens ${a['least'] ?? ''} Würfe von jeder Fassung.`,
+  'too-few-throws': (a) => `Es braucht mindestens ${a['least'] ?? ''} Würfe von jeder Version.`,
   'throws-all-alike': () => 'Alle Würfe sind genau gleich: auf den Zentimeter oder die Hundertstelsekunde genau messen.',
   'table-empty': () => 'In dieser Datei stehen keine Zeilen.',
   'table-without-heading': () => 'Die erste Zeile muss die Spalten benennen, etwa: version, distance (m), time (s).',
@@ -124,9 +124,9 @@ const words: typeof problemWords.en = {
   'log-not-json': () => 'Das ist kein Flugbuch: Es lässt sich nicht als JSON lesen.',
   'log-not-a-log': () => 'In dieser Datei steckt kein Flugbuch.',
   'log-of-later-version': (a) => `Dieses Flugbuch hat die Version ${a['version'] ?? ''}; diese Seite liest bis Version ${a['known'] ?? ''}.`,
-  'entry-not-a-version': () => 'Eine Fassung braucht eine Kennung und einen Namen.',
-  'entry-not-a-throw': () => 'Ein Wurf braucht eine Kennung und eine Fassung.',
-  'entry-without-version': () => 'Dieser Wurf gehört zu einer Fassung, die nicht in der Datei steht.',
+  'entry-not-a-version': () => 'Eine Version braucht eine Kennung und einen Namen.',
+  'entry-not-a-throw': () => 'Ein Wurf braucht eine Kennung und eine Version.',
+  'entry-without-version': () => 'Dieser Wurf gehört zu einer Version, die nicht in der Datei steht.',
 };
 
 export default words;

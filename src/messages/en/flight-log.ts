@@ -86,6 +86,7 @@ export const flightLogWords = topic('flight-log', {
   path: 'It flew',
   surface: 'It landed on',
   wind: 'Wind',
+  windWas: (wind: string) => `wind: ${wind}`,
   note: 'Note',
   unsaid: '–',
   paths,
