@@ -53,10 +53,7 @@ export function drawThrows(pen: Pen, widthPx: number, {lanes, scale, legend}: Th
   const height = axis + 26 + rows.length * 20;
   const view: View = {box: {x: 0, y: 0, width, height}, mmPerPx: 1};
   pen.begin(view);
-  scale.ticks.forEach(({at, words}, i) => {
-    pen.line(`grid-${String(i)}`, {x: x(at), y: titleHeight}, {x: x(at), y: axis + 4}, 'mark');
-    pen.text(`tick-${String(i)}`, {x: x(at), y: axis + 18}, words, {anchor: i === 0 ? 'start' : i === scale.ticks.length - 1 ? 'end' : 'middle', soft: true, sizePx: 12});
-  });
+  drawScale(pen, scale.ticks, x, axis);
   let top = 0;
   lanes.forEach((lane, i) => {
     const stack = stacks[i];
@@ -69,6 +66,21 @@ export function drawThrows(pen: Pen, widthPx: number, {lanes, scale, legend}: Th
   rows.forEach((row, i) => { drawLegend(pen, row, axis + 26 + 20 * i + 12); });
   pen.finish();
   return view;
+}
+
+/** Every mark has its line; the last has its letters, with the unit, and of the others those that have room. */
+function drawScale(pen: Pen, ticks: ThrowsPicture['scale']['ticks'], x: (value: number) => number, axis: number): void {
+  const last = ticks.length - 1;
+  const room = (ticks[last]?.words.length ?? 0) * letter;
+  let free = 0;
+  ticks.forEach(({at, words}, i) => {
+    pen.line(`grid-${String(i)}`, {x: x(at), y: titleHeight}, {x: x(at), y: axis + 4}, 'mark');
+    const half = words.length * letter / 2;
+    const [from, to] = i === 0 ? [x(at), x(at) + 2 * half] : [x(at) - half, x(at) + half];
+    if (i < last && (from < free || to + 6 > x(ticks[last]?.at ?? 0) - room)) return;
+    free = to + 6;
+    pen.text(`tick-${String(i)}`, {x: x(at), y: axis + 18}, words, {anchor: i === 0 ? 'start' : i === last ? 'end' : 'middle', soft: true, sizePx: 12});
+  });
 }
 
 interface Stack {

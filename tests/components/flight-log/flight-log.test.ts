@@ -83,7 +83,7 @@ describe('<glider-flight-log>', () => {
     expect(element.log.throws[0]?.time).to.equal(2.5);
     expect(tidy(node(element, '.reading').textContent)).to.equal('0.00 s');
     watch.focus();
-    await sendKeys({press: 'Space'});
+    await sendKeys({press: 'Enter'});
     await element.updateComplete;
     expect(tidy(watch.textContent)).to.contain('Stop as');
     // scrolling begins as a touch, and counts for nothing
