@@ -8,13 +8,15 @@ import {farUnit, writeMeasure} from './written.js';
 
 export {drawThrows} from '../../drawing/figures/flight-log.js';
 
+const shortened = (name: string, most: number): string => (name.length > most ? `${name.slice(0, most - 1)}…` : name);
+
 export function throwsPicture(host: GliderElement, found: LogFound, predictions: ReadonlyMap<string, Prediction>): ThrowsPicture {
   const words = host.say(flightLogWords);
   const {measure} = found;
   const lanes = shownIn(found).map((told) => {
     const band = predictions.get(told.version.id);
     return {
-      name: words.laneShort({name: told.version.name.length > 16 ? `${told.version.name.slice(0, 15)}…` : told.version.name, n: told.values.length}),
+      names: [40, 16, 8, 3].map((most) => words.laneShort({name: shortened(told.version.name, most), n: told.values.length})),
       mean: told.spread && words.laneMean(writeMeasure(host, measure.id, told.spread.mean)),
       dots: told.throws.flatMap((one) => { const value = measure.of(one); return value === undefined ? [] : {value, out: one.out}; }),
       average: told.spread?.mean, interval: told.interval, band: band && {from: band.least, to: band.most},

@@ -6,7 +6,8 @@ export interface ThrowDot { readonly value: number; readonly out: boolean }
 
 /** The throws of one version. */
 export interface ThrowLane {
-  readonly name: string;
+  /** What it is called, from long to short: the first that has room is written. */
+  readonly names: readonly string[];
   readonly mean: string | undefined;
   readonly dots: readonly ThrowDot[];
   readonly average: number | undefined;
@@ -25,6 +26,7 @@ const titleHeight = 20;
 const mostStack = 58;
 const laneGap = 20;
 const letter = 6.6;
+const boldLetter = 7.4;
 
 /** A round scale for some values: from nought where that does not waste most of the width. */
 export function scaleFor(values: readonly number[], fromNought: boolean, mostTicks: number): {readonly from: number; readonly to: number; readonly step: number} {
@@ -124,7 +126,9 @@ function drawLane(pen: Pen, key: string, lane: ThrowLane, {radius, height, dots}
     pen.path(`interval-${key}`, bracket(from, to, floor + 6), 'cut');
   }
   if (average !== undefined) pen.line(`average-${key}`, {x: x(average), y: floor - height - 3}, {x: x(average), y: floor + 11}, 'cut');
-  pen.text(`name-${key}`, {x: side, y: floor - height - 7}, lane.name, {weight: 600, halo: true});
+  const room = width - 2 * side - (lane.mean?.length ?? 0) * letter - 12;
+  const name = lane.names.find(({length}) => length * boldLetter <= room) ?? lane.names.at(-1) ?? '';
+  pen.text(`name-${key}`, {x: side, y: floor - height - 7}, name, {weight: 600, halo: true});
   if (lane.mean !== undefined) pen.text(`mean-${key}`, {x: width - side, y: floor - height - 7}, lane.mean, {anchor: 'end', halo: true});
 }
 

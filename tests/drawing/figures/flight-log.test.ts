@@ -15,7 +15,7 @@ function drawn(picture: ThrowsPicture, width: number): SVGSVGElement {
 }
 
 const pictureOf = (dots: readonly number[], {from, to, step}: ReturnType<typeof scaleFor>): ThrowsPicture => ({
-  lanes: [{name: 'A', mean: '8', dots: dots.map((value, i) => ({value, out: i % 7 === 6})), average: dots[0], interval: undefined, band: {from, to: to + step}}],
+  lanes: [{names: ['A'], mean: '8', dots: dots.map((value, i) => ({value, out: i % 7 === 6})), average: dots[0], interval: undefined, band: {from, to: to + step}}],
   scale: {from, to, ticks: [{at: from, words: '0'}, {at: to, words: '1'}]},
   legend: {mean: 'average', interval: 'where it lies', band: 'predicted', out: 'left out'},
 });
@@ -44,7 +44,7 @@ describe('the scale of a log of throws', () => {
     it(`is readable at ${String(width)} pixels`, async () => {
       const lane = {dots: [{value: 8, out: false}, {value: 3, out: true}], average: 8, interval: {from: 7, to: 9}, band: {from: 6, to: 12}};
       expectReadable(await drawnAt(width, (pen, px) => drawThrows(pen, px, {
-        lanes: ['A, 12 throws', 'More camber, still…, 120 throws'].map((name) => ({...lane, name, mean: width > 300 ? 'average 12.34 m/s' : 'average 8.2 m'})),
+        lanes: [['A, 12 throws'], ['More camber, still more, 120 throws', 'More cam…, 120 throws', 'Mo…, 120 throws']].map((names) => ({...lane, names, mean: 'average 8.23 m/s'})),
         scale: {from: 0, to: 14, ticks: [0, 2, 4, 6, 8, 10, 12, 14].map((at) => ({at, words: at === 14 ? '14.0\u00a0m' : `${String(at)}.0`}))},
         legend: flightLogWords.en.legend,
       })));
