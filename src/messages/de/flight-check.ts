@@ -63,11 +63,11 @@ const words: typeof flightCheckWords.en = {
     drela: (range) => `üblich ${range}`, practice: (range) => `üblich ${range}, allgemeine Praxis`, wanted: (range) => `gewünscht ${range}`,
   },
   range: (from, to) => `${from} bis ${to}`,
-  flies: (a) => `Er wird fliegen: waagerecht oder knapp darunter mit **etwa ${a.speed}** werfen, dann gleitet er **${a.ratio.replace(' bis ', '- bis ')}-mal so weit, wie er an Höhe verliert**.`,
+  flies: (a) => `Er wird fliegen: waagerecht oder knapp darunter mit **etwa ${a.speed}** werfen, dann gleitet er **${a.ratio.replace(' bis ', '- bis ')}\u2011mal so weit, wie er an Höhe verliert**.`,
   fast: (a) => `Er wird fliegen, aber nur mit **etwa ${a.speed}**: für einen leichten Wurf und flaches Gleiten die Hinterkante des Leitwerks **etwa ${a.rise}** anheben.`,
   sinks: (a) => `Er sinkt mit ${a.sink}; das Stabilitätsmaß ist etwa ${a.margin} der mittleren Profiltiefe.`,
   better: (a) =>
-    `Mit der Hinterkante des Leitwerks ${a.by} ${a.up ? 'höher' : 'tiefer'} flöge er am flachsten, etwa ${a.ratio}-mal so weit, wie er an Höhe verliert, mit etwa ${a.speed}.`,
+    `Mit der Hinterkante des Leitwerks ${a.by} ${a.up ? 'höher' : 'tiefer'} flöge er am flachsten, etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert, mit etwa ${a.speed}.`,
   out: (names) => `Nicht im üblichen Bereich: ${names.join(', ')}.`,
   allUsual: 'Alle seine Zahlen sind üblich.',
   unstable: (a) =>
@@ -77,7 +77,7 @@ const words: typeof flightCheckWords.en = {
     `Ballast an der Nase oder ein weiter hinten sitzender Flügel bringt den Schwerpunkt ${a.forward} nach vorn, auf ein Stabilitätsmaß von ${a.margin}. Bis dahin gibt es keine Geschwindigkeit, mit der er fliegt.`,
   dives: (edge) => `Er ist stabil, aber so gebaut ginge er in den **Sturzflug**: die Hinterkante des Leitwerks **etwa ${edge}** anheben.`,
   stalls: (edge) => `Er ist stabil, aber so gebaut würde er sich **aufbäumen, bis die Strömung abreißt**: die Hinterkante des Leitwerks **etwa ${edge}** senken.`,
-  then: (a) => `Dann gleitet er etwa ${a.ratio}-mal so weit, wie er an Höhe verliert, mit etwa ${a.speed}.`,
+  then: (a) => `Dann gleitet er etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert, mit etwa ${a.speed}.`,
   motion: {
     'rolls-out': 'In Schräglage sich selbst überlassen, richtet er sich auf.', 'holds': 'In Schräglage sich selbst überlassen, kreist er weiter.', 'tightens': 'In Schräglage sich selbst überlassen, wird seine Kurve enger: die Flügelenden höher stützen oder das Seitenleitwerk kürzen.',
   },

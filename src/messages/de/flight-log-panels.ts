@@ -27,7 +27,7 @@ const words: typeof flightLogPanelWords.en = {
   forget: 'Das ganze Flugbuch löschen',
   forgotten: 'Das Flugbuch ist leer.',
   planHelp: 'Eine Änderung lohnt das Schneiden, wenn die Würfe sie zeigen können. Eintragen, was sie bringen soll.',
-  expected: {distance: 'Weiter fliegen soll er um', time: 'Länger oben bleiben soll er um', ratio: 'Flacher gleiten soll er um', sink: 'Langsamer sinken soll er um', speed: 'Schneller fliegen soll er um'},
+  expected: {distance: 'Weiter fliegen um', time: 'Länger oben bleiben um', ratio: 'Flacher gleiten um', sink: 'Langsamer sinken um', speed: 'Schneller fliegen um'},
   predictedNow: (a) => `Das Flugmodell erwartet ${a.value} Unterschied von ${a.name} zum Gleiter auf dieser Seite (${a.least} bis ${a.most}, wenn sein Fehler ganz in eine Richtung geht).`,
   predictedSame: 'Für das Flugmodell ist der Gleiter auf dieser Seite noch dieselbe Version: eines ändern, dann steht hier, was zu erwarten ist.',
   planGiven: 'So viel erwartet, wer diese Seite geschrieben hat.',

@@ -14,7 +14,7 @@ const ahead: Readonly<Record<Measure, string>> = {
 };
 const average: Readonly<Record<Measure, (value: string) => string>> = {
   distance: (value) => `fliegt im Mittel **${value}** weit`, time: (value) => `bleibt im Mittel **${value}** oben`,
-  ratio: (value) => `fliegt im Mittel **${value}-mal so weit, wie sie an Höhe verliert**`,
+  ratio: (value) => `fliegt im Mittel **${value}\u2011mal so weit, wie sie an Höhe verliert**`,
   sink: (value) => `sinkt im Mittel mit **${value}**`, speed: (value) => `fliegt im Mittel mit **${value}**`,
 };
 

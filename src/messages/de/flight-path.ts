@@ -15,7 +15,7 @@ const words: typeof flightPathWords.en = {
   tape: (a) =>
     `${a.ball} vor den Füßen Klebeband auf den Boden kleben und einen Ball waagerecht aus ${a.height} werfen, bis er jedes Mal dort landet: Das ist die Geschwindigkeit für den Gleiter.`,
   speedRange: (least, most) => `Mit allem, was an diesem Gleiter nicht sicher ist, liegt die richtige Geschwindigkeit zwischen ${least} und ${most}.`,
-  glide: (a) => `Er gleitet etwa ${a.ratio}-mal so weit, wie er an Höhe verliert, und sinkt mit etwa ${a.sink}.`,
+  glide: (a) => `Er gleitet etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert, und sinkt mit etwa ${a.sink}.`,
   unstable: (a) =>
     `Er fliegt noch nicht: Der Schwerpunkt liegt **${a.forward}** zu weit hinten. ${a.mass === undefined ? 'Zuerst den Schwerpunkt nach vorn bringen.' : `Zuerst **${a.mass}** an der Nase anbringen.`}`,
   dives: (edge) => `Er gleitet noch nicht, er geht in den Sturzflug: zuerst die Hinterkante des Höhenleitwerks um **${edge}** anheben.`,

@@ -18,7 +18,7 @@ const words: typeof tailShimWords.en = {
     `**${a.stack}** (${a.height}) unter die **${a.edge === 'front' ? 'Vorderkante' : 'Hinterkante'}** ${ofThe(a.surface)} legen: Die Vorderkante zeigt dann **${a.angle}**${
       a.built === undefined ? '' : ` (${a.built} mit diesen ganzen Lagen)`}.`,
   up: (angle) => `${angle} nach oben`, down: (angle) => `${angle} nach unten`,
-  flies: (a) => `Der Gleiter fliegt dann mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio}-mal so weit, wie er an Höhe verliert.`,
+  flies: (a) => `Der Gleiter fliegt dann mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert.`,
   unstable: 'Er hält mit keinem Streifen eine Geschwindigkeit: Der Schwerpunkt liegt zu weit hinten, das zuerst richten.',
   dives: (edge) => `Der Gleiter geht dann nur in den **Sturzflug**: für das flachste Gleiten die Hinterkante des Höhenleitwerks um weitere ${edge} anheben.`,
   stalls: (edge) => `Dann **reißt** nur die Strömung **ab**: für das flachste Gleiten die Hinterkante des Höhenleitwerks um ${edge} senken.`,
