@@ -11,6 +11,8 @@ export interface PartToPlace {
   readonly count: number;
   /** Whether it may be turned by quarter turns on the sheet. */
   readonly mayTurn: boolean;
+  /** Where it may not: whether it may lie the other way round all the same, as on board with a grain. */
+  readonly mayTurnHalf?: boolean;
   /** Whether it may be turned over: no for handed parts and for parts with a groove or mark on one face. */
   readonly mayMirror: boolean;
 }

@@ -43,7 +43,7 @@ export const lying = (outline: Polygon, quarters: number, turnedOver: boolean): 
 
 /** Makes a part ready, or says why no copy of it can be placed. */
 export function shapeOf(part: PartToPlace, sheet: Usable): Shape | Problem {
-  const {id, mayTurn, mayMirror} = part;
+  const {id, mayTurn, mayTurnHalf, mayMirror} = part;
   const finite = part.outline.every(({x, y}) => Number.isFinite(x) && Number.isFinite(y));
   const area = Math.abs(signedArea(part.outline));
   if (!finite || !(area > 0)) return {code: 'outline-empty', args: {id}};
@@ -55,7 +55,7 @@ export function shapeOf(part: PartToPlace, sheet: Usable): Shape | Problem {
     return {quarters, mirrored: turnedOver, outline: placed, length, width};
   };
   const given = pose(0, false);
-  const others = (mayTurn ? [0, 1, 2, 3] : [0]).flatMap((quarters) =>
+  const others = (mayTurn ? [0, 1, 2, 3] : mayTurnHalf ? [0, 2] : [0]).flatMap((quarters) =>
     (mayMirror ? [false, true] : [false])
       .filter((turnedOver) => quarters > 0 || turnedOver)
       .map((turnedOver) => pose(quarters, turnedOver)));

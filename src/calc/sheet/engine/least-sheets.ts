@@ -1,0 +1,56 @@
+import type {Shape} from '../shape.js';
+import {insideOf} from './boards.js';
+import type {Board} from './job.js';
+import {leastRooms} from './least.js';
+import type {Ready} from './ready.js';
+import {sum, type Kind} from './task.js';
+
+/**
+ * A number of sheets, not counting pieces left over, that no layout of all the parts can do with fewer of; by area, and by
+ * the largest upright rectangle in each part where that is the part itself.
+ *
+ * Pieces that keep a gap g stay apart when each is fattened by g/2 all round, and lie in the sheet fattened likewise.
+ * A fattened piece of area A has at least the area (√A + √π g/2)², as a disc would (Brunn–Minkowski inequality). Upright
+ * rectangles that keep a gap g keep g/√2 along one axis.
+ */
+export const leastSheets = (ready: Ready): number =>
+  (ready.shapes.length > 0 && ready.boards.length > 0 ? Math.max(byArea(ready), bySides(ready)) : 0);
+
+function byArea({boards, shapes, job}: Ready): number {
+  const r = job.gap / 2;
+  let needed = sum(shapes.map(({part, area}) => part.count * (Math.sqrt(area) + Math.sqrt(Math.PI) * r) ** 2));
+  const room = (board: Board): number => {
+    const {length, width} = insideOf(board, job);
+    return length * width + 2 * (length + width) * r + Math.PI * r * r;
+  };
+  const most = ({count = Infinity}: Board): number => count;
+  for (const board of boards) if (board.leftover) needed -= room(board) * most(board);
+  let sheets = 0;
+  for (const board of boards.filter(({leftover}) => !leftover).sort((a, b) => room(b) - room(a))) {
+    if (needed <= 0) break;
+    const used = Math.min(most(board), Math.ceil(needed / room(board) - 1e-9) || 1);
+    sheets += used;
+    needed -= used * room(board);
+  }
+  return sheets;
+}
+
+function bySides({boards, shapes, job, grid}: Ready): number {
+  const gap = grid.of(job.gap), apart = job.cuts === 'straight' ? gap : Math.floor(gap / Math.SQRT2);
+  const insides = boards.map((board) => insideOf(board, job));
+  const room = {
+    length: grid.of(Math.max(...insides.map(({length}) => length))) + apart,
+    width: grid.of(Math.max(...insides.map(({width}) => width))) + apart,
+  };
+  const over = sum(boards.map(({leftover, count = Infinity}) => (leftover ? count : 0)));
+  if (!Number.isFinite(room.length) || !Number.isFinite(over)) return 0;
+  const upright = shapes.filter(isRectangle);
+  const kinds = upright.map(({part: {mayTurn}, poses: [size]}): Kind => {
+    const [length, width] = [grid.of(size.length) + apart, grid.of(size.width) + apart];
+    return {length, width, mayTurn, area: length * width};
+  });
+  return leastRooms(kinds, upright.map(({part}) => part.count), room) - over;
+}
+
+/** Whether a part fills its bounds. */
+export const isRectangle = ({area, poses: [{length, width}]}: Shape): boolean => area > length * width * (1 - 1e-9);

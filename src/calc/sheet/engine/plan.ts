@@ -1,0 +1,56 @@
+import type {Box, CutNode} from './job.js';
+import {across, near, type Parting} from './parting.js';
+
+/** A parting with the bounds of its boxes as they lie. */
+type Bounded = {readonly bounds: Box} & ({readonly which: number} | {readonly along: boolean; readonly strips: readonly Bounded[]});
+
+/** The cuts that part boxes on a piece of board, each taking a gap: whatever lies outside them is cut off first, the largest offcut before the others. */
+export function planOf(parting: Parting, boxes: readonly Box[], hand: Box, gap: number): CutNode {
+  return cutFrom(bounded(parting, boxes), hand, gap);
+}
+
+function bounded(parting: Parting, boxes: readonly Box[]): Bounded {
+  if ('which' in parting) return {which: parting.which, bounds: boxes[parting.which] ?? {x: 0, y: 0, length: 0, width: 0}};
+  const strips = parting.strips.map((strip) => bounded(strip, boxes));
+  const all = strips.map(({bounds}) => bounds);
+  const x = Math.min(...all.map((box) => box.x)), y = Math.min(...all.map((box) => box.y));
+  const right = Math.max(...all.map((box) => box.x + box.length)), high = Math.max(...all.map((box) => box.y + box.width));
+  return {along: parting.along, strips, bounds: {x, y, length: right - x, width: high - y}};
+}
+
+function cutFrom(parting: Bounded, hand: Box, gap: number): CutNode {
+  const {bounds} = parting;
+  const [offcut] = [true, false].flatMap((along) => {
+    const {start, size, span} = across(along);
+    const before = start(bounds) - start(hand), after = size(hand) - size(bounds) - before;
+    return [{along, first: true, size: before, area: before * span(hand)}, {along, first: false, size: after, area: after * span(hand)}];
+  }).filter(({size}) => size > near).sort((a, b) => b.area - a.area);
+  if (offcut) {
+    const {along, first, size} = offcut;
+    const whole = across(along).size(hand);
+    const rest = strip(hand, along, first ? 0 : whole - size + gap, Math.max(0, size - gap));
+    const kept = cutFrom(parting, strip(hand, along, first ? size : 0, whole - size), gap);
+    const strips = kept.strips.length > 0 && kept.along === along ? kept.strips : [kept];
+    const off: CutNode = {box: rest, along, strips: []};
+    return {box: hand, along, strips: first ? [off, ...strips] : [...strips, off]};
+  }
+  if ('which' in parting) return {box: hand, along: false, strips: [], cutout: parting.which};
+  const {along} = parting;
+  const {start, size} = across(along);
+  let from = 0;
+  return {box: hand, along, strips: parting.strips.map((each) => {
+    const end = start(each.bounds) + size(each.bounds) - start(hand);
+    const node = cutFrom(each, strip(hand, along, from, end - from), gap);
+    from = end + gap;
+    return node;
+  })};
+}
+
+const strip = (hand: Box, along: boolean, from: number, size: number): Box =>
+  (along ? {...hand, y: hand.y + from, width: size} : {...hand, x: hand.x + from, length: size});
+
+/** Every piece of board that is cut, each before what is cut from it. */
+export const cutNodes = (node: CutNode): readonly CutNode[] => (node.strips.length > 0 ? [node, ...node.strips.flatMap(cutNodes)] : []);
+
+/** All pieces of board that are not cut any further. */
+export const uncut = (node: CutNode): readonly CutNode[] => (node.strips.length > 0 ? node.strips.flatMap(uncut) : [node]);
