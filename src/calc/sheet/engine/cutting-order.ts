@@ -6,7 +6,10 @@ import {lineBetween, type Line} from './divide.js';
 import type {Box, CutNode, Cutout, FoundSheet} from './job.js';
 import {across, near} from './parting.js';
 
-/** A cut along the ruler, set to a distance from the left or the lower edge of the piece in hand, across the whole of it. */
+/**
+ * A cut along the ruler, set to a distance from the left or the lower edge of the piece in hand, across the whole of it.
+ * The gap that the knife takes lies beyond the line, or before it where only an offcut comes off.
+ */
 export interface RulerCut {
   readonly kind: 'ruler';
   /** The piece in hand, and where it lies on the sheet. */
@@ -58,15 +61,19 @@ function stepsOf({box, along, strips, cutout}: CutNode, cutouts: readonly Cutout
   const {start, size} = across(along);
   const end = start(box) + size(box);
   const from = (at: number): Box => (along ? {...box, y: at, width: end - at} : {...box, x: at, length: end - at});
-  const cuts = strips.slice(0, -1).map(({box: off}): RulerCut => {
-    const edge = start(off) + size(off);
+  const cuts = strips.slice(0, -1).map((strip, i): RulerCut => {
+    const off = strip.box;
+    const next = start(strips[i + 1]?.box ?? off);
+    const edge = isOffcut(strip) ? next : start(off) + size(off);
     const line = along
       ? {from: {x: box.x, y: edge}, to: {x: box.x + box.length, y: edge}}
       : {from: {x: edge, y: box.y}, to: {x: edge, y: box.y + box.width}};
-    return {kind: 'ruler', hand: from(start(off)), along, setting: size(off), again: false, line, off, rest: from(Math.min(edge + gap, end))};
+    return {kind: 'ruler', hand: from(start(off)), along, setting: edge - start(off), again: false, line, off, rest: from(Math.min(next, end))};
   });
   return [...cuts, ...strips.flatMap((strip) => stepsOf(strip, cutouts, gap))];
 }
+
+const isOffcut = ({strips, cutout}: CutNode): boolean => strips.length === 0 && cutout === undefined;
 
 const cornersOf = ({x, y, length, width}: Box): Polygon =>
   [{x, y}, {x: x + length, y}, {x: x + length, y: y + width}, {x, y: y + width}];

@@ -1,3 +1,6 @@
+export {cuttingOrder, type CutStep, type EdgeCut, type OutlineCut, type RulerCut} from './cutting-order.js';
+export type {Line} from './divide.js';
 export type {Board, Box, CutNode, Cutout, Found, FoundSheet, HeldPiece, Job, JobPart, Spliced, WayToCut} from './job.js';
+export {markingOut, type MarkingOut, type Tick} from './marking-out.js';
 export {mostCorners, mostPieces} from './ready.js';
 export {SheetSearch} from './search.js';

@@ -1,7 +1,7 @@
-import type {Shape} from '../shape.js';
 import {insideOf} from './boards.js';
 import type {Board} from './job.js';
 import {leastRooms} from './least.js';
+import {isRectangle} from './nested.js';
 import type {Ready} from './ready.js';
 import {sum, type Kind} from './task.js';
 
@@ -36,21 +36,20 @@ function byArea({boards, shapes, job}: Ready): number {
 }
 
 function bySides({boards, shapes, job, grid}: Ready): number {
-  const gap = grid.of(job.gap), apart = job.cuts === 'straight' ? gap : Math.floor(gap / Math.SQRT2);
+  // a share of the gap is seldom a whole number of cells
+  const fine = (length: number): number => 1000 * grid.of(length);
+  const apart = job.cuts === 'straight' ? fine(job.gap) : Math.floor(fine(job.gap) / Math.SQRT2);
   const insides = boards.map((board) => insideOf(board, job));
   const room = {
-    length: grid.of(Math.max(...insides.map(({length}) => length))) + apart,
-    width: grid.of(Math.max(...insides.map(({width}) => width))) + apart,
+    length: fine(Math.max(...insides.map(({length}) => length))) + apart,
+    width: fine(Math.max(...insides.map(({width}) => width))) + apart,
   };
   const over = sum(boards.map(({leftover, count = Infinity}) => (leftover ? count : 0)));
   if (!Number.isFinite(room.length) || !Number.isFinite(over)) return 0;
   const upright = shapes.filter(isRectangle);
   const kinds = upright.map(({part: {mayTurn}, poses: [size]}): Kind => {
-    const [length, width] = [grid.of(size.length) + apart, grid.of(size.width) + apart];
+    const [length, width] = [fine(size.length) + apart, fine(size.width) + apart];
     return {length, width, mayTurn, area: length * width};
   });
   return leastRooms(kinds, upright.map(({part}) => part.count), room) - over;
 }
-
-/** Whether a part fills its bounds. */
-export const isRectangle = ({area, poses: [{length, width}]}: Shape): boolean => area > length * width * (1 - 1e-9);

@@ -1,9 +1,20 @@
-import {single} from '../block.js';
+import {single, type Block} from '../block.js';
 import {nestingPairs, type Pair} from '../pairs.js';
 import type {Shape, Usable} from '../shape.js';
 import {lineBetween} from './divide.js';
-import {isRectangle} from './least-sheets.js';
-import type {Blocks} from './rectangles.js';
+
+/** So many blocks alike. */
+export interface Blocks {
+  readonly block: Block;
+  readonly count: number;
+}
+
+/** Whether a part fills its bounds. */
+export const isRectangle = ({area, poses: [{length, width}]}: Shape): boolean => area > length * width * (1 - 1e-9);
+
+/** Every piece by itself. */
+export const singles = (shapes: readonly Shape[]): readonly Blocks[] =>
+  shapes.map((shape) => ({block: single(shape), count: shape.part.count}));
 
 /** Outlines with more corners are not tried in pairs, which would take too long at a time. */
 const mostCorners = 24;

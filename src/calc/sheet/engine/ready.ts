@@ -6,6 +6,7 @@ import {insideOf, usableBoards} from './boards.js';
 import {gridFor, type Grid} from './grid.js';
 import {heldSheets, type HeldSheet} from './held.js';
 import type {Board, Job, JobPart, Spliced} from './job.js';
+import {nested, type Blocks} from './nested.js';
 import {spliced} from './splice.js';
 
 /** More pieces than this are refused, part by part, rather than left to keep a page waiting. */
@@ -23,6 +24,8 @@ export interface Ready {
   /** Those of them that are not held, with how many are to be placed. */
   readonly loose: readonly Shape[];
   readonly held: readonly HeldSheet[];
+  /** The loose ones with as many as possible nested in pairs, where any nest. */
+  readonly pairs: readonly Blocks[] | undefined;
   readonly grid: Grid;
   readonly unplaced: readonly Unplaced[];
   readonly spliced: readonly Spliced[];
@@ -61,12 +64,15 @@ export function* ready(given: Job): Generator<undefined, Ready> {
     const count = shape.part.count - held.filter((each) => each === shape).length;
     return count > 0 ? [{...shape, part: {...shape.part, count}}] : [];
   });
+  yield;
+  const [largest] = boards.map((board) => insideOf(board, job)).sort((a, b) => b.length * b.width - a.length * a.width);
+  const pairs = largest && nested(loose, largest, job.gap, job.cuts === 'straight');
   const lengths = [
-    job.gap, ...shapes.flatMap(({poses: [{length, width}]}) => [length, width]),
+    job.gap, ...pairs?.flatMap(({block: {length, width}}) => [length, width]) ?? [], ...shapes.flatMap(({poses: [{length, width}]}) => [length, width]),
     ...boards.map((board) => insideOf(board, job)).flatMap(({length, width}) => (Number.isFinite(length) ? [length, width] : [width])),
     ...sheets.flatMap(({free}) => free).flatMap(({length, width}) => [length, width]),
   ];
-  return {job, boards, shapes, loose, held: sheets, grid: gridFor(lengths), unplaced, spliced: splices, problems: [...odd, ...problems, ...more, ...notHeld]};
+  return {job, boards, shapes, loose, pairs, held: sheets, grid: gridFor(lengths), unplaced, spliced: splices, problems: [...odd, ...problems, ...more, ...notHeld]};
 }
 
 /** The job with a gap and a margin that are lengths, none where they were not: 'gap-negative' {gap}, 'margin-negative' {margin}. */

@@ -1,21 +1,11 @@
-import {membersTurned, single, type Block} from '../block.js';
-import type {Shape} from '../shape.js';
+import {membersTurned, type Block} from '../block.js';
 import {beam, Bench, broadest} from './beam.js';
 import type {Field, Laid} from './field.js';
+import type {Blocks} from './nested.js';
 import type {Filler} from './packing.js';
 import type {Random} from './random.js';
 import type {Ready} from './ready.js';
 import type {Kind, Spot} from './task.js';
-
-/** So many blocks alike. */
-export interface Blocks {
-  readonly block: Block;
-  readonly count: number;
-}
-
-/** Every piece by itself. */
-export const singles = (shapes: readonly Shape[]): readonly Blocks[] =>
-  shapes.map((shape) => ({block: single(shape), count: shape.part.count}));
 
 /** Blocks of one size, some of which lie across the way their kind does. */
 interface Group {

@@ -2,13 +2,13 @@ import {worthKeeping} from '../leftover.js';
 import {insideOf} from './boards.js';
 import type {Field} from './field.js';
 import type {Found, Job} from './job.js';
-import {isRectangle, leastSheets} from './least-sheets.js';
-import {nested} from './nested.js';
+import {leastSheets} from './least-sheets.js';
+import {isRectangle, singles} from './nested.js';
 import {outlines} from './outlines.js';
 import {Packing, pursue, type Aim} from './packing.js';
 import {randomFrom, type Random} from './random.js';
 import {ready, type Ready} from './ready.js';
-import {rectangles, singles} from './rectangles.js';
+import {rectangles} from './rectangles.js';
 import {cheaperRooms, firstRooms, heldRooms, roomOf, type BoardRoom} from './rooms.js';
 import {foundFrom, isBetter, leftoverSteps, rankOf} from './solution.js';
 import {areaOf, areaOfAll, sum, type Spot} from './task.js';
@@ -199,12 +199,9 @@ export class SheetSearch {
   }
 }
 
-/** Every piece by itself, and where some nest, those in pairs. */
+/** Every piece by itself; where some nest, those in pairs; and their very outlines, where those may be cut. */
 function fieldsOf(ready: Ready, random: Random): readonly Field[] {
-  const {job, boards, loose: shapes} = ready;
-  const [largest] = boards.map((board) => insideOf(board, job)).sort((a, b) => b.length * b.width - a.length * a.width);
-  const pairs = largest && nested(shapes, largest, job.gap, job.cuts === 'straight');
-  const fields = [singles(shapes), ...pairs ? [pairs] : []].map((blocks) => rectangles(blocks, ready, random));
-  const uneven = job.cuts === 'free' && !shapes.every(isRectangle);
-  return uneven ? [...fields, outlines(ready, random)] : fields;
+  const {job, loose, pairs} = ready;
+  const blocks = [singles(loose), ...pairs ? [pairs] : []].map((each) => rectangles(each, ready, random));
+  return job.cuts === 'free' && !loose.every(isRectangle) ? [...blocks, outlines(ready, random)] : blocks;
 }

@@ -99,6 +99,8 @@ describe('a search for the best layout', () => {
       expectSound(found, what);
       expect(found.sheets, cuts).to.have.lengthOf(1);
     }
+    const several = job([part('panel', taperedPanel, {count: 4}), plate('body', 0.5, 0.06)], [board(0.7, 0.5)], {gap: 0.001});
+    expectSound(foundIn(100, several), several);
     // one may not be turned against the other
     expect(foundIn(50, job([part('panel', taperedPanel, {count: 2, mayTurn: false})], [board(0.3, 0.225)])).sheets).to.have.lengthOf(2);
     expect(foundIn(50, job([part('panel', taperedPanel, {count: 2, mayTurn: false, mayTurnHalf: true})], [board(0.3, 0.225)])).sheets).to.have.lengthOf(1);
