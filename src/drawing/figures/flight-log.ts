@@ -22,7 +22,7 @@ export interface ThrowsPicture {
 }
 
 const side = 14;
-const titleHeight = 20;
+const titleHeight = 24;
 const mostStack = 58;
 const laneGap = 20;
 const letter = 6.6;
