@@ -76,6 +76,12 @@ export abstract class Calculator<R> extends GliderElement {
     return names.length === 0 || names.includes(path);
   }
 
+  /** While the glider is on its way, the page keeps about as much room as the answer will take, and holds still when it comes. */
+  protected override renderWithout(): TemplateResult {
+    const without = super.renderWithout();
+    return this.link.status === 'seeking' ? html`<div class="coming">${without}</div>` : without;
+  }
+
   override render(): TemplateResult {
     if (this.link.status === 'missing' || this.link.status === 'seeking') return this.renderWithout();
     const {result} = this;

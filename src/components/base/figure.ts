@@ -27,11 +27,32 @@ export interface FigureOptions<T> {
   data(): T | undefined;
   /** `view` is how the figure lies on the screen now: a figure that is laid out anew at each width needs it. */
   handles?(data: T, view: View): readonly Handle[];
+  /** About how tall the figure becomes, in pixels: the page keeps so much free, and holds still when the figure comes. */
+  height?(widthPx: number): number;
+}
+
+/** Figures out of sight are drawn one by one while the page has nothing else to do, once any figure has been seen: a print wants them all. */
+const unseen = new Set<() => void>();
+let drawingAhead = false;
+const whenIdle = (work: () => void): void => {
+  if ('requestIdleCallback' in window) requestIdleCallback(work, {timeout: 5000}); else setTimeout(work, 500);
+};
+
+function drawAhead(): void {
+  if (drawingAhead) return;
+  drawingAhead = true;
+  whenIdle(() => {
+    drawingAhead = false;
+    const [see] = unseen;
+    if (!see) return;
+    see();
+    drawAhead();
+  });
 }
 
 /**
  * One figure of an element: an `<svg>` named as one image, and a sibling layer of handles for pointers only. What draws it is loaded when it comes
- * into sight.
+ * near, or after another figure of the page has come.
  */
 export class Figure<T> implements ReactiveController {
   #host: GliderElement;
@@ -56,6 +77,7 @@ export class Figure<T> implements ReactiveController {
 
   hostDisconnected(): void {
     window.removeEventListener('beforeprint', this.#see);
+    unseen.delete(this.#see);
     this.#intersection?.disconnect();
     this.#resize?.disconnect();
     this.#svg = undefined;
@@ -73,8 +95,10 @@ export class Figure<T> implements ReactiveController {
       this.#svg = svg;
       this.#intersection?.disconnect();
       this.#resize?.disconnect();
-      this.#intersection = new IntersectionObserver((entries) => { if (entries.some((e) => e.isIntersecting)) this.#see(); }, {rootMargin: '200px'});
+      this.#intersection = new IntersectionObserver((entries) => { if (entries.some((e) => e.isIntersecting)) this.#see(); }, {rootMargin: '400px'});
       this.#intersection.observe(svg);
+      if (!this.#seen) unseen.add(this.#see);
+      this.#reserve(svg);
       this.#resize = new ResizeObserver(([entry]) => {
         const width = Math.round(entry?.contentRect.width ?? 0);
         if (width === 0 || width === this.#width) return;
@@ -90,9 +114,15 @@ export class Figure<T> implements ReactiveController {
   /** Once it comes into sight, or at the latest when the page is printed. */
   readonly #see = (): void => {
     this.#seen = true;
+    unseen.delete(this.#see);
     this.#intersection?.disconnect();
     this.#redraw();
   };
+
+  #reserve(svg: SVGSVGElement): void {
+    const width = svg.parentElement?.clientWidth ?? 0;
+    if (!this.#drawing && width > 0) svg.style.setProperty('block-size', `${String(this.#options.height?.(width) ?? Math.round(width / 4) + 50)}px`);
+  }
 
   #redraw(): void {
     if (!this.#seen || !this.#svg || this.#width === 0) return;
@@ -101,7 +131,9 @@ export class Figure<T> implements ReactiveController {
     this.#loading = true;
     void Promise.all([import('./figure-drawing.js'), this.#options.load()]).then(([{FigureDrawing: Drawing}, draw]) => {
       this.#drawing = new Drawing(this.#host, this.#options, draw, this.#fields);
+      this.#svg?.style.removeProperty('block-size');
       this.#redraw();
+      drawAhead();
     }, () => { this.#loading = false; });
   }
 }

@@ -33,6 +33,7 @@ export const baseStyles = css`
 export const calculatorStyles = css`
   .card { border-block: 1.5px solid var(--_ink); padding-block: 1rem .5rem; display: grid; gap: var(--_gap); line-height: 1.5; }
   .card > * { min-inline-size: 0; }
+  .coming { min-block-size: 30rem; }
   h3 { font-size: .9em; font-weight: 600; line-height: 1.25; color: var(--_soft); margin: 0 0 .4rem; }
   .answer { font-size: clamp(1.15em, 4.4cqi, 1.5em); line-height: 1.32; margin: 0; text-wrap: balance; max-inline-size: 40ch; }
   .answer strong { font-weight: 650; }

@@ -75,6 +75,7 @@ export class GliderCamberShim extends Calculator<WingFold> {
       return this.#picturing.drawCamber;
     },
     data: () => this.good && this.#picturing?.camberPicture(this, this.good),
+    height: (width) => Math.round(70 + width / 8),
     handles: (picture) => this.#picturing?.camberHandles(this, picture) ?? [],
   }, this.fields);
 

@@ -48,6 +48,7 @@ const pathsOf: Readonly<Record<ViewName, readonly DimensionPath[]>> = {
 export class GliderDrawing extends Calculator<Drawn> {
   static override properties = {...Calculator.properties, show: {type: String}};
   static override styles = [...Calculator.styles, css`
+    .coming { min-block-size: 46rem; }
     .handle::before { inline-size: 9px; block-size: 9px; }
     .handle { inline-size: 32px; block-size: 32px; margin: -16px 0 0 -16px; }
     .dimensions { display: grid; gap: 1.2rem; padding-block: .8rem .3rem; }
@@ -66,6 +67,8 @@ export class GliderDrawing extends Calculator<Drawn> {
       return parts.draw;
     },
     data: () => this.#shown,
+    // of the usual glider, its views one below another, or two of them side by side where there is room
+    height: (width) => Math.round((width < 760 ? width * 1.3 + 200 : width * 0.78) * this.views.length / 3),
     handles: (shown, view) => this.#parts?.handles(shown, view).filter(({path}) => !this.locked(path)) ?? [],
   }, this.fields);
 
