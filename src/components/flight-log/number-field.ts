@@ -11,8 +11,8 @@ import {explainThrow, farUnit} from './written.js';
 export class NumberField {
   readonly #host: GliderElement;
   readonly name: ThrowNumber;
-  #text = '';
-  /** What the text was written from, which it may not say in full. */
+  #typed = '';
+  /** A number that was given or read, written in the reader's way, which may not say it in full. */
   #exact: number | undefined;
   /** Whether a person has left the field, so that what is wrong with it may be said. */
   #left = false;
@@ -28,8 +28,13 @@ export class NumberField {
   show(value: number | undefined): void {
     this.#left = false;
     this.#exact = value;
+    this.#typed = '';
+  }
+
+  get #text(): string {
+    if (this.#exact === undefined) return this.#typed;
     const {kind} = throwLimits[this.name];
-    this.#text = value === undefined ? '' : this.#host.write(value, kind, {unit: this.#unit, digits: 3, bare: true}).replace(/[.,]?0+$/, '');
+    return this.#host.write(this.#exact, kind, {unit: this.#unit, digits: 3, bare: true}).replace(/[.,]?0+$/, '');
   }
 
   /** The number, nothing where nothing is written, or what is wrong. */
@@ -60,7 +65,7 @@ export class NumberField {
     return html`<div class="field" part="field"><label for=${id}>${label}</label>
       <span class="q"><input id=${id} part="input" type="text" autocomplete="off" inputmode="decimal" enterkeyhint="done" .value=${live(this.#text)}
         aria-invalid=${problem ? 'true' : 'false'} aria-describedby=${`${id}-problem`}
-        @input=${(e: Event) => { this.#text = (e.target as HTMLInputElement).value; this.#exact = undefined; this.#host.requestUpdate(); }}
+        @input=${(e: Event) => { this.#typed = (e.target as HTMLInputElement).value; this.#exact = undefined; this.#host.requestUpdate(); }}
         @change=${() => { this.#settle(); }}><span class="unit" aria-hidden="true">${this.#unit}</span></span>
       <span id=${`${id}-problem`}>${problem ? html`<span class="problem" part="problem">${explainThrow(this.#host, problem)}</span>` : nothing}</span></div>`;
   }

@@ -33,7 +33,7 @@ export function drawCamber(pen: Pen, widthPx: number, data: CamberPicture): View
   const [left, right] = [Math.min(...all.map((p) => p.x)), Math.max(...all.map((p) => p.x))];
   const top = Math.max(...all.map((p) => p.y));
   const narrow = widthPx < 460;
-  const outer = narrow ? 66 : 84, inner = narrow ? 8 : 24;
+  const outer = narrow ? 70 : 84, inner = narrow ? 8 : 24;
   const view = fitView({x: left, y: -top, width: right - left, height: top}, widthPx,
     {left: side > 0 ? inner : outer, right: side > 0 ? outer : inner, top: 44, bottom: 56}, 360);
   pen.begin(view);

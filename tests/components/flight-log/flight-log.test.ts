@@ -280,6 +280,14 @@ describe('<glider-flight-log>', () => {
     expect(text(element, 'answer')).to.contain('27.5 ft');
   });
 
+  it('writes the height of the hand anew when the language changes', async () => {
+    const element = await fixture<GliderFlightLog>(html`<glider-flight-log lang="en-GB" units="metric"></glider-flight-log>`);
+    const field = (): HTMLInputElement => there(element.shadowRoot?.querySelector<HTMLInputElement>('#field-height') ?? null);
+    expect(field().value).to.equal('1.6');
+    element.lang = 'de';
+    await until(() => field().value === '1,6');
+  });
+
   it('works under a strict policy, its store and its files too', async () => {
     const page = await openStrictPage('flight-log.html');
     const element = there(page.document.querySelector('glider-flight-log'));
