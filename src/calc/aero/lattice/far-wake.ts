@@ -21,7 +21,7 @@ export function farWakeDrag(strips: readonly Strip[]): Float64Array {
 }
 
 /** Normal velocity over a strip from another's two trailing vortices, times the strip's width; `side` −1 for the mirror image. */
-function washAlong({y, z, dy, dz}: Strip, source: Strip, side: 1 | -1, core2: number): number {
+export function washAlong({y, z, dy, dz}: Strip, source: Strip, side: 1 | -1, core2: number): number {
   let wash = 0;
   for (const end of [-0.5, 0.5]) {
     const across = side * y - (source.y + end * source.dy), up = z - (source.z + end * source.dz);

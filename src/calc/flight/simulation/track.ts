@@ -1,6 +1,7 @@
 import {highest} from '../highest.js';
 import type {Airframe} from './airframe.js';
-import type {Step, Way} from './dormand-prince.js';
+import {stateAt} from './between-steps.js';
+import type {Way} from './dormand-prince.js';
 
 /** A plane at one moment of its flight. SI units, angles in rad. */
 export interface Moment {
@@ -40,22 +41,13 @@ export function trackOf({steps, ended}: Way, airframe: Airframe, wind: number): 
     };
   };
   const moments = steps.map(({time, state}) => moment(time, state));
-  const first = steps[0], final = steps.at(-1);
-  if (!first || !final) throw new RangeError('a way has a start');
   const at = (time: number): Moment => {
-    if (!(time > first.time)) return moment(first.time, first.state);
-    if (time >= final.time) return moment(final.time, final.state);
-    let low = 0, high = steps.length - 1;
-    while (high - low > 1) {
-      const middle = low + high >> 1;
-      if ((steps[middle]?.time ?? 0) <= time) low = middle; else high = middle;
-    }
-    const a = steps[low], b = steps[high];
-    return a && b ? moment(time, between(a, b, time)) : moment(first.time, first.state);
+    const one = stateAt(steps, time);
+    return moment(one.time, one.state);
   };
   return {
     ended: ended === 'event' ? 'landed' : ended === 'time' ? 'still-flying' : 'given-up', moments, at,
-    last: moment(final.time, final.state), highest: highestOf(moments, at),
+    last: at(Infinity), highest: highestOf(moments, at),
   };
 }
 
@@ -67,13 +59,4 @@ function highestOf(moments: readonly Moment[], at: (time: number) => Moment): Mo
   if (!from || !to || !step) throw new RangeError('a way has a start');
   const between = at(highest((time) => at(time).height, [from.time, to.time]));
   return between.height > step.height ? between : step;
-}
-
-/** The cubic that has the states and rates of both ends. */
-function between(a: Step, b: Step, time: number): Float64Array {
-  const length = b.time - a.time, t = (time - a.time) / length, r = 1 - t;
-  return a.state.map((from, i) => {
-    const to = b.state[i] ?? 0, out = (a.rates[i] ?? 0) * length, back = (b.rates[i] ?? 0) * length;
-    return r * r * ((1 + 2 * t) * from + t * out) + t * t * ((1 + 2 * r) * to - r * back);
-  });
 }

@@ -1,0 +1,153 @@
+import {usualAir, type Air} from '../../aero/air.js';
+import type {GliderDesign} from '../../design/design.js';
+import {good, type Outcome} from '../../problem.js';
+import {lateralMatrix} from '../motion-equations.js';
+import {stateAt} from './between-steps.js';
+import {crookedPlane, straight, type Crooked, type CrookedPlane} from './crooked.js';
+import {follow, type Step} from './dormand-prince.js';
+import {airframeOf} from './plane-airframe.js';
+import {AT_BANK, AT_HEIGHT, AT_PITCH, turningRates, turningScale} from './turning-rates.js';
+
+export type {Crooked} from './crooked.js';
+
+/** A turning plane at one moment. SI; right turns and right wing down are positive. */
+export interface TurnPoint {
+  readonly time: number;
+  /** Over the ground: along the throw, and to its right. */
+  readonly x: number;
+  readonly y: number;
+  readonly height: number;
+  readonly heading: number;
+  readonly bank: number;
+  /** Through the air. */
+  readonly speed: number;
+}
+
+export interface TurnTrack {
+  readonly points: readonly TurnPoint[];
+  readonly last: TurnPoint;
+  /** Any moment between the first and the last; the nearest of them outside. */
+  readonly at: (time: number) => TurnPoint;
+  /** Of the circle through the air that it flies at the end, m: less than 0 to the left, Infinity straight on. */
+  readonly radius: number;
+  /** At the end, rad. */
+  readonly bank: number;
+  /** Whether the circle is still getting smaller then, by more than a tenth in its last second. */
+  readonly tightening: boolean;
+  /** 'tight': banked or pitched further than the model follows a plane. */
+  readonly ends: 'landed' | 'tight' | 'time';
+}
+
+export interface TurnOptions {
+  /** Of the hand, m: left out, the design's. */
+  readonly height?: number;
+  readonly seconds?: number;
+  /** Steady and level, against the throw, m/s: left out, the design's. */
+  readonly wind?: number;
+  readonly air?: Air;
+  readonly tolerance?: number;
+}
+
+/** Further over than this, a plane is not followed: loads to the side are no longer straight. */
+export const tightest = {bank: 75 * Math.PI / 180, pitch: 75 * Math.PI / 180} as const;
+
+/**
+ * Track over the ground and bank of a plane released straight in its trimmed glide, until it lands, `seconds` pass, or it is banked or dives beyond
+ * {@link tightest}. Speed and sink follow from the motion: a banked wing carries less of the weight, so the plane drops its nose and flies faster.
+ *
+ * Not modelled: loads to the side that are not straight (a stalled tip, a fin beyond its stall), their change with the angle of attack within the flight, gusts, the ground's
+ * nearness, boards that bend.
+ *
+ * Refused: 'crooked-out-of-range', and where there is no glide as `flightOf`.
+ */
+export function turnTrack(design: GliderDesign, crooked: Partial<Crooked>, options: TurnOptions = {}): Outcome<TurnTrack> {
+  const {air = usualAir, height = design.launch.height, wind = design.launch.wind, seconds = 30, tolerance = 1e-6} = options;
+  const made = crookedPlane(design, {...straight, ...crooked}, air);
+  if (!made.ok) return made;
+  const {plane, steady: {speed, pathAngle}} = made.value;
+  const way = follow(turningRates(made.value, airframeOf(plane, design.body, air)), [0, 0, height, speed, 0, 0, 0, 0, 0, 0, pathAngle, 0], {
+    until: seconds, tolerance, scale: turningScale,
+    event: (state) => Math.min(state[AT_HEIGHT] ?? 0, tightest.bank - Math.abs(state[AT_BANK] ?? 0), tightest.pitch - Math.abs(state[AT_PITCH] ?? 0)),
+  });
+  return good(trackOf(way.steps, way.ended === 'time', wind));
+}
+
+function trackOf(steps: readonly Step[], inTime: boolean, wind: number): TurnTrack {
+  const point = ({time, state: [x = 0, y = 0, height = 0, u = 0, v = 0, w = 0, , , , bank = 0, , heading = 0]}: Pick<Step, 'time' | 'state'>): TurnPoint =>
+    ({time, x: x - wind * time, y, height, heading, bank, speed: Math.hypot(u, v, w)});
+  const at = (time: number): TurnPoint => point(stateAt(steps, time));
+  const points = steps.map(point);
+  const last = at(Infinity);
+  const radius = radiusBefore(at, last.time), before = radiusBefore(at, last.time - 1);
+  const landed = last.height < 1e-6;
+  return {
+    points, last, at, radius, bank: last.bank, ends: landed ? 'landed' : inTime ? 'time' : 'tight',
+    tightening: Math.abs(radius) < 0.9 * Math.abs(before),
+  };
+}
+
+/** Of the circle flown in the last half second before, through the air. */
+function radiusBefore(at: (time: number) => TurnPoint, time: number): number {
+  const from = at(Math.max(time - 0.5, 0)), to = at(Math.max(time, 0));
+  const turned = to.heading - from.heading;
+  const sunk = from.height - to.height, way = (from.speed + to.speed) / 2 * (to.time - from.time);
+  return turned === 0 ? Infinity : Math.sqrt(Math.max(way * way - sunk * sunk, 0)) / turned;
+}
+
+/** What a turn comes to after some time, for each unit of its cause; small causes, so doubled by twice as much. */
+export interface TurnEffect {
+  /** rad, rad/s and rad for each rad, or for each kg. */
+  readonly bank: number;
+  readonly rate: number;
+  readonly heading: number;
+}
+
+export interface TurnSensitivities {
+  /** When: s after the release. */
+  readonly seconds: number;
+  readonly speed: number;
+  readonly per: Readonly<Record<keyof Crooked, TurnEffect>>;
+}
+
+/**
+ * The steady or growing turn that small crookedness comes to until the plane lands: of the equations of small motions to the side, spiral included. A radius is
+ * speed over rate.
+ *
+ * Refused where there is no glide, as `flightOf`.
+ *
+ * @param seconds left out, as long as a glide from the design's hand height takes
+ */
+export function turnSensitivities(design: GliderDesign, seconds?: number, air: Air = usualAir): Outcome<TurnSensitivities> {
+  const made = crookedPlane(design, straight, air);
+  if (!made.ok) return made;
+  const {glide} = made.value;
+  const until = seconds ?? design.launch.height / glide.sink.usual;
+  const effect = (cause: keyof Crooked): Outcome<TurnEffect> => {
+    const small = cause === 'tipMass' ? 1e-6 : 1e-3;
+    const one = crookedPlane(design, {...straight, [cause]: small}, air);
+    if (!one.ok) return one;
+    const {bank, rate, heading} = smallTurn(one.value, until);
+    return good({bank: bank / small, rate: rate / small, heading: heading / small});
+  };
+  const fin = effect('fin'), tipMass = effect('tipMass'), twist = effect('twist');
+  if (!fin.ok) return fin;
+  if (!tipMass.ok) return tipMass;
+  if (!twist.ok) return twist;
+  return good({seconds: until, speed: glide.speed, per: {fin: fin.value, tipMass: tipMass.value, twist: twist.value}});
+}
+
+/** The turn after a time by the equations of small motions. */
+export function smallTurn({lateral, steady, boards, aside, heavy, glide, plane}: CrookedPlane, seconds: number): TurnEffect {
+  const matrix = lateralMatrix(lateral, steady);
+  const {xzOverRoll, xzOverYaw} = lateral, both = 1 / (1 - xzOverRoll * xzOverYaw);
+  const weight = plane.mass * steady.gravity;
+  const l = boards.roll + weight * Math.cos(glide.angle) * aside / heavy.roll, n = boards.yaw - weight * Math.sin(glide.angle) * aside / heavy.yaw;
+  const push = [boards.side, both * (l + xzOverRoll * n), both * (n + xzOverYaw * l), 0];
+  const size = Math.max(...push.map(Math.abs));
+  const {steps} = follow((state, rates) => {
+    for (let i = 0; i < 4; i++) rates[i] = (matrix[i] ?? []).reduce((sum, each, j) => sum + each * (state[j] ?? 0), (push[i] ?? 0) / size);
+    rates[4] = (state[2] ?? 0) / Math.cos(steady.pathAngle);
+  }, [0, 0, 0, 0, 0], {until: seconds, tolerance: 1e-8, scale: [1, 1, 1, 1, 1], event: () => 1});
+  const [, , r = 0, bank = 0, heading = 0] = steps.at(-1)?.state ?? [];
+  return size > 0 ? {bank: bank * size, rate: r * size / Math.cos(steady.pathAngle), heading: heading * size} : {bank: 0, rate: 0, heading: 0};
+}
