@@ -1,4 +1,5 @@
 import {planeNeutralPoint, type PlaneNeutralPoint} from '../aero/handbook/plane-neutral-point.js';
+import {asBuilt} from '../as-built/as-built.js';
 import {clashesOf} from '../design/clashes.js';
 import type {GliderDesign} from '../design/design.js';
 import {memo} from '../memo.js';
@@ -92,6 +93,6 @@ const stage = memo((
 export function planeBalance(design: GliderDesign): Outcome<PlaneBalance> {
   const clashes = clashesOf(design);
   if (clashes.length > 0) return refused(...clashes);
-  const {wing, body, tail, arrangement, board, glue, ballast, measured, balance} = design;
+  const {wing, body, tail, arrangement, board, glue, ballast, measured, balance} = asBuilt(design).design;
   return stage(wing, body, tail, arrangement, board, glue, ballast, measured, balance);
 }

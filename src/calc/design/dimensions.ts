@@ -184,6 +184,23 @@ export const dimensions = {
   /** Where that plane balances, behind the wing's root leading edge. */
   'measured.balance': length(undefined, 0, 150, -2000, 10_000),
 
+  /** Measured on the finished plane: replaces what was planned in every answer about how it flies, see `src/calc/as-built`. */
+  /** Below a straightedge laid under the middle of the wing from front edge to rear edge, at the deepest place. */
+  'built.hollow': length(undefined, 0, 15, 0, 200),
+  /** The lower edge of each tip over the bench on which the middle of the wing lies flat. */
+  'built.tipLeft': length(undefined, 0, 150, 0, 2000),
+  'built.tipRight': length(undefined, 0, 150, 0, 2000),
+  /** Lower faces at the edges, in the middle, over the body's upper edge; or all four over one bench. */
+  'built.wingFront': length(undefined, 0, 100, -500, 1000),
+  'built.wingRear': length(undefined, 0, 100, -500, 1000),
+  'built.tailFront': length(undefined, 0, 100, -500, 1000),
+  'built.tailRear': length(undefined, 0, 100, -500, 1000),
+  /** From the middle of the tailplane's rear edge to the rear corner of each wing tip. */
+  'built.leftTipToTail': length(undefined, 200, 900, 1, 10_000),
+  'built.rightTipToTail': length(undefined, 200, 900, 1, 10_000),
+  /** How far the end of the body stands to the right of a straight line along its front, seen from behind. */
+  'built.bow': length(undefined, -10, 10, -500, 500),
+
   /** The throw: the hand's height, and its speed and angle over the ground; left out, as the plane glides. */
   'launch.height': length(1600, 1000, 2500, 10, 20_000),
   'launch.speed': speed(undefined, [3, 10], [0.1, 40]),

@@ -1,6 +1,7 @@
 import {parasiteOf, type Parasite} from '../aero/parasite.js';
 import {planeAero, type PlaneAero} from '../aero/plane-aero.js';
 import type {PerCause, Setting} from '../aero/plane-loads.js';
+import {asBuilt} from '../as-built/as-built.js';
 import {centreOf, type Sure} from '../balance/mass-item.js';
 import {planeMasses, type PlaneMasses} from '../balance/masses.js';
 import {clashesOf} from '../design/clashes.js';
@@ -65,7 +66,7 @@ const stage = memo((
 export function flyingPlane(design: GliderDesign): Outcome<FlyingPlane> {
   const clashes = clashesOf(design);
   if (clashes.length > 0) return refused(...clashes);
-  const {wing, body, tail, arrangement, board, glue, ballast, measured, balance} = design;
+  const {wing, body, tail, arrangement, board, glue, ballast, measured, balance} = asBuilt(design).design;
   return stage(wing, body, tail, arrangement, board, glue, ballast, measured, balance);
 }
 
