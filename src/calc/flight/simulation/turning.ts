@@ -2,6 +2,7 @@ import {usualAir, type Air} from '../../aero/air.js';
 import type {GliderDesign} from '../../design/design.js';
 import {good, type Outcome} from '../../problem.js';
 import {lateralMatrix} from '../motion-equations.js';
+import type {Airframe} from './airframe.js';
 import {stateAt} from './between-steps.js';
 import {crookedPlane, straight, type Crooked, type CrookedPlane} from './crooked.js';
 import {follow, type Step} from './dormand-prince.js';
@@ -28,11 +29,11 @@ export interface TurnTrack {
   readonly last: TurnPoint;
   /** Any moment between the first and the last; the nearest of them outside. */
   readonly at: (time: number) => TurnPoint;
-  /** Of the circle through the air that it flies at the end, m: less than 0 to the left, Infinity straight on. */
+  /** Of the circle through the air that it flies in the last half second (third of a shorter flight), m: less than 0 to the left, Infinity straight on. */
   readonly radius: number;
   /** At the end, rad. */
   readonly bank: number;
-  /** Whether the circle is still getting smaller then, by more than a tenth in its last second. */
+  /** Whether the circle is still getting smaller then: by more than a tenth from the half second before. */
   readonly tightening: boolean;
   /** 'tight': banked or pitched further than the model follows a plane. */
   readonly ends: 'landed' | 'tight' | 'time';
@@ -64,12 +65,17 @@ export function turnTrack(design: GliderDesign, crooked: Partial<Crooked>, optio
   const {air = usualAir, height = design.launch.height, wind = design.launch.wind, seconds = 30, tolerance = 1e-6} = options;
   const made = crookedPlane(design, {...straight, ...crooked}, air);
   if (!made.ok) return made;
-  const {plane, steady: {speed, pathAngle}} = made.value;
-  const way = follow(turningRates(made.value, airframeOf(plane, design.body, air)), [0, 0, height, speed, 0, 0, 0, 0, 0, 0, pathAngle, 0], {
+  return good(followTurn(made.value, airframeOf(made.value.plane, design.body, air), {height, wind, seconds, tolerance}));
+}
+
+/** The turn of a plane with what pushes it aside: see {@link turnTrack}. */
+export function followTurn(made: CrookedPlane, airframe: Airframe, {height, wind, seconds, tolerance}: Required<Omit<TurnOptions, 'air'>>): TurnTrack {
+  const {speed, pathAngle} = made.steady;
+  const way = follow(turningRates(made, airframe), [0, 0, height, speed, 0, 0, 0, 0, 0, 0, pathAngle, 0], {
     until: seconds, tolerance, scale: turningScale,
     event: (state) => Math.min(state[AT_HEIGHT] ?? 0, tightest.bank - Math.abs(state[AT_BANK] ?? 0), tightest.pitch - Math.abs(state[AT_PITCH] ?? 0)),
   });
-  return good(trackOf(way.steps, way.ended === 'time', wind));
+  return trackOf(way.steps, way.ended === 'time', wind);
 }
 
 function trackOf(steps: readonly Step[], inTime: boolean, wind: number): TurnTrack {
@@ -78,7 +84,8 @@ function trackOf(steps: readonly Step[], inTime: boolean, wind: number): TurnTra
   const at = (time: number): TurnPoint => point(stateAt(steps, time));
   const points = steps.map(point);
   const last = at(Infinity);
-  const radius = radiusBefore(at, last.time), before = radiusBefore(at, last.time - 1);
+  const window = Math.min(0.5, last.time / 3);
+  const radius = radiusBetween(at(last.time - window), last), before = radiusBetween(at(last.time - 2 * window), at(last.time - window));
   const landed = last.height < 1e-6;
   return {
     points, last, at, radius, bank: last.bank, ends: landed ? 'landed' : inTime ? 'time' : 'tight',
@@ -86,11 +93,9 @@ function trackOf(steps: readonly Step[], inTime: boolean, wind: number): TurnTra
   };
 }
 
-/** Of the circle flown in the last half second before, through the air. */
-function radiusBefore(at: (time: number) => TurnPoint, time: number): number {
-  const from = at(Math.max(time - 0.5, 0)), to = at(Math.max(time, 0));
-  const turned = to.heading - from.heading;
-  const sunk = from.height - to.height, way = (from.speed + to.speed) / 2 * (to.time - from.time);
+/** Of the circle flown through the air between two moments. */
+function radiusBetween(from: TurnPoint, to: TurnPoint): number {
+  const turned = to.heading - from.heading, sunk = from.height - to.height, way = (from.speed + to.speed) / 2 * (to.time - from.time);
   return turned === 0 ? Infinity : Math.sqrt(Math.max(way * way - sunk * sunk, 0)) / turned;
 }
 
