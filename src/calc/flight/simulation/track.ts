@@ -52,7 +52,7 @@ export function trackOf({steps, ended}: Way, airframe: Airframe, wind: number): 
 }
 
 /** The highest moment, between the steps too: where the way turns downwards. */
-function highestOf(moments: readonly Moment[], at: (time: number) => Moment): Moment {
+export function highestOf<M extends Moment>(moments: readonly M[], at: (time: number) => M): M {
   const top = moments.reduce((best, {height}, i) => (height > (moments[best]?.height ?? 0) ? i : best), 0);
   const [from, to] = [moments[Math.max(top - 1, 0)], moments[Math.min(top + 1, moments.length - 1)]];
   const step = moments[top];

@@ -2,8 +2,8 @@ import type {Airframe} from './airframe.js';
 import type {CrookedPlane} from './crooked.js';
 import type {Rates} from './dormand-prince.js';
 
-/** Of the state: over the ground along the throw, to the right, and up; speeds forwards, right and down; their rates of turn; bank, pitch and heading. */
-export const turningScale = [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1] as const;
+/** Of the state: over the ground along the throw, to the right, and up; speeds forwards, right and down; their rates of turn; bank, pitch and heading; what drag and sideslip have taken. */
+export const turningScale = [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 0.1] as const;
 export const [AT_HEIGHT, AT_BANK, AT_PITCH] = [2, 9, 10] as const;
 
 /**
@@ -11,7 +11,7 @@ export const [AT_HEIGHT, AT_BANK, AT_PITCH] = [2, 9, 10] as const;
  * Flight, equations 4.7,1 to 4.7,4, with the air's inertia as their 4.9,18. Up and down the loads are those of a throw, stall included; to the side they are straight in
  * sideslip, rates and crookedness, grow with the speed, and are those of the glide's lift.
  */
-export function turningRates({lateral: d, steady, glide, boards, aside, heavy, plane: {mass}}: CrookedPlane, airframe: Airframe): Rates {
+export function turningRates({lateral: d, steady, glide, boards, aside: off, heavy, plane: {mass}}: CrookedPlane, airframe: Airframe): Rates {
   const {gravity, pitching} = airframe;
   const pitchInertia = pitching?.inertia ?? 1, {roll: ix, yaw: iz} = heavy;
   const ixz = d.xzOverRoll * ix, both = 1 / (1 - d.xzOverRoll * d.xzOverYaw);
@@ -29,12 +29,13 @@ export function turningRates({lateral: d, steady, glide, boards, aside, heavy, p
     const across = (down * ca - along * sa - lift / mass) / (1 + lagging / mass);
     const whole = lift + lagging * across;
     rates[3] = along + (whole * sa - drag * ca) / mass;
-    rates[4] = p * w - r * u + gravity * cp * sb + k * (d.yv * v + d.yp * p + d.yr * r) + k * k * boards.side;
+    const aside = k * (d.yv * v + d.yp * p + d.yr * r) + k * k * boards.side;
+    rates[4] = p * w - r * u + gravity * cp * sb + aside;
     rates[5] = down - (whole * ca + drag * sa) / mass;
 
     const turning = moment + (pitching?.lagMoment ?? 0) * share * across - (pitching?.crossFlow ?? 0) * q * Math.abs(q);
-    const l = k * (d.lv * v + d.lp * p + d.lr * r) + k * k * boards.roll + (lift * aside + (pitchInertia - iz) * q * r + ixz * p * q) / ix;
-    const n = k * (d.nv * v + d.np * p + d.nr * r) + k * k * boards.yaw + ((ix - pitchInertia) * p * q - drag * aside - ixz * q * r) / iz;
+    const l = k * (d.lv * v + d.lp * p + d.lr * r) + k * k * boards.roll + (lift * off + (pitchInertia - iz) * q * r + ixz * p * q) / ix;
+    const n = k * (d.nv * v + d.np * p + d.nr * r) + k * k * boards.yaw + ((ix - pitchInertia) * p * q - drag * off - ixz * q * r) / iz;
     rates[6] = both * (l + d.xzOverRoll * n);
     rates[7] = (turning + (iz - ix) * p * r - ixz * (p * p - r * r)) / pitchInertia;
     rates[8] = both * (n + d.xzOverYaw * l);
@@ -49,5 +50,6 @@ export function turningRates({lateral: d, steady, glide, boards, aside, heavy, p
     rates[0] = level * ch - right * sh;
     rates[1] = level * sh + right * ch;
     rates[2] = u * sp - (v * sb + w * cb) * cp;
+    rates[12] = drag * Math.sqrt(u * u + w * w) - mass * aside * v;
   };
 }

@@ -7,27 +7,25 @@ import {stateAt} from './between-steps.js';
 import {crookedPlane, straight, type Crooked, type CrookedPlane} from './crooked.js';
 import {follow, type Step} from './dormand-prince.js';
 import {airframeOf} from './plane-airframe.js';
+import type {Throw} from './throw.js';
+import {highestOf, type Moment, type Track} from './track.js';
 import {AT_BANK, AT_HEIGHT, AT_PITCH, turningRates, turningScale} from './turning-rates.js';
 
 export type {Crooked} from './crooked.js';
 
-/** A turning plane at one moment. SI; right turns and right wing down are positive. */
-export interface TurnPoint {
-  readonly time: number;
-  /** Over the ground: along the throw, and to its right. */
-  readonly x: number;
+/** A turning plane at one moment. SI; right turns and right wing down are positive; `x` is along the throw, `pitch` and `attack` are of the body's upper edge. */
+export interface TurnPoint extends Moment {
+  /** Over the ground, to the right of the throw. */
   readonly y: number;
-  readonly height: number;
   readonly heading: number;
   readonly bank: number;
-  /** Through the air. */
-  readonly speed: number;
 }
 
-export interface TurnTrack {
+export interface TurnTrack extends Track {
+  readonly moments: readonly TurnPoint[];
+  /** The same. */
   readonly points: readonly TurnPoint[];
   readonly last: TurnPoint;
-  /** Any moment between the first and the last; the nearest of them outside. */
   readonly at: (time: number) => TurnPoint;
   /** Of the circle through the air that it flies in the last half second (third of a shorter flight), m: less than 0 to the left, Infinity straight on. */
   readonly radius: number;
@@ -45,6 +43,8 @@ export interface TurnOptions {
   readonly seconds?: number;
   /** Steady and level, against the throw, m/s: left out, the design's. */
   readonly wind?: number;
+  /** How it leaves the hand, instead: its height and wind count then. */
+  readonly thrown?: Throw;
   readonly air?: Air;
   readonly tolerance?: number;
 }
@@ -53,8 +53,8 @@ export interface TurnOptions {
 export const tightest = {bank: 75 * Math.PI / 180, pitch: 75 * Math.PI / 180} as const;
 
 /**
- * Track over the ground and bank of a plane released straight in its trimmed glide, until it lands, `seconds` pass, or it is banked or dives beyond
- * {@link tightest}. Speed and sink follow from the motion: a banked wing carries less of the weight, so the plane drops its nose and flies faster.
+ * Track over the ground and bank of a plane released straight in its trimmed glide, or thrown straight in another way, until it lands, `seconds` pass, or it is
+ * banked or pitched beyond {@link tightest}. Speed and sink follow from the motion: a banked wing carries less of the weight, so the plane drops its nose and flies faster.
  *
  * Not modelled: loads to the side that are not straight (a stalled tip, a fin beyond its stall), their change with the angle of attack within the flight, gusts, the ground's
  * nearness, boards that bend.
@@ -65,31 +65,51 @@ export function turnTrack(design: GliderDesign, crooked: Partial<Crooked>, optio
   const {air = usualAir, height = design.launch.height, wind = design.launch.wind, seconds = 30, tolerance = 1e-6} = options;
   const made = crookedPlane(design, {...straight, ...crooked}, air);
   if (!made.ok) return made;
-  return good(followTurn(made.value, airframeOf(made.value.plane, design.body, air), {height, wind, seconds, tolerance}));
+  const {glide, plane} = made.value;
+  const gliding: Released = {height, wind, speed: glide.speed, angle: -glide.angle, attack: glide.setting.attack};
+  return good(followTurn(made.value, airframeOf(plane, design.body, air), options.thrown ? throughAir(options.thrown) : gliding, {seconds, tolerance}));
+}
+
+/** How a plane leaves the hand, as {@link Throw}, but speed and angle as seen from the air. */
+export type Released = Throw;
+
+function throughAir({height, wind, speed, angle, attack}: Throw): Released {
+  const along = speed * Math.cos(angle) + wind, up = speed * Math.sin(angle), way = Math.atan2(up, along);
+  return {height, wind, speed: Math.hypot(along, up), angle: way, attack: angle + attack - way};
 }
 
 /** The turn of a plane with what pushes it aside: see {@link turnTrack}. */
-export function followTurn(made: CrookedPlane, airframe: Airframe, {height, wind, seconds, tolerance}: Required<Omit<TurnOptions, 'air'>>): TurnTrack {
-  const {speed, pathAngle} = made.steady;
-  const way = follow(turningRates(made, airframe), [0, 0, height, speed, 0, 0, 0, 0, 0, 0, pathAngle, 0], {
+export function followTurn(made: CrookedPlane, airframe: Airframe, {height, wind, speed, angle, attack}: Released, {seconds, tolerance}: {readonly seconds: number; readonly tolerance: number}): TurnTrack {
+  const more = attack - made.glide.setting.attack;
+  const start = [0, 0, height, speed * Math.cos(more), 0, speed * Math.sin(more), 0, 0, 0, 0, angle + more, 0, 0];
+  const way = follow(turningRates(made, airframe), start, {
     until: seconds, tolerance, scale: turningScale,
     event: (state) => Math.min(state[AT_HEIGHT] ?? 0, tightest.bank - Math.abs(state[AT_BANK] ?? 0), tightest.pitch - Math.abs(state[AT_PITCH] ?? 0)),
   });
-  return trackOf(way.steps, way.ended === 'time', wind);
+  return trackOf(way.steps, way.ended === 'time', made, airframe, wind);
 }
 
-function trackOf(steps: readonly Step[], inTime: boolean, wind: number): TurnTrack {
-  const point = ({time, state: [x = 0, y = 0, height = 0, u = 0, v = 0, w = 0, , , , bank = 0, , heading = 0]}: Pick<Step, 'time' | 'state'>): TurnPoint =>
-    ({time, x: x - wind * time, y, height, heading, bank, speed: Math.hypot(u, v, w)});
+const endings = {landed: 'landed', time: 'still-flying', tight: 'given-up'} as const satisfies Record<TurnTrack['ends'], Track['ended']>;
+
+function trackOf(steps: readonly Step[], inTime: boolean, {glide, plane: {mass}}: CrookedPlane, {gravity}: Airframe, wind: number): TurnTrack {
+  const point = ({time, state}: Pick<Step, 'time' | 'state'>): TurnPoint => {
+    const [x = 0, y = 0, height = 0, u = 0, v = 0, w = 0, , rate = 0, , bank = 0, pitch = 0, heading = 0, taken = 0] = state;
+    const speed = Math.hypot(u, v, w), own = glide.setting.attack;
+    const rising = u * Math.sin(pitch) - (v * Math.sin(bank) + w * Math.cos(bank)) * Math.cos(pitch);
+    return {
+      time, x: x - wind * time, y, height, heading, bank, speed, angle: Math.asin(Math.min(Math.max(rising / speed, -1), 1)) || 0, pitch: pitch + own, rate,
+      attack: own + Math.atan2(w, u), energy: mass * (speed * speed / 2 + gravity * height), taken,
+    };
+  };
   const at = (time: number): TurnPoint => point(stateAt(steps, time));
   const points = steps.map(point);
   const last = at(Infinity);
   const window = Math.min(0.5, last.time / 3);
   const radius = radiusBetween(at(last.time - window), last), before = radiusBetween(at(last.time - 2 * window), at(last.time - window));
-  const landed = last.height < 1e-6;
+  const ends = last.height < 1e-6 ? 'landed' : inTime ? 'time' : 'tight';
   return {
-    points, last, at, radius, bank: last.bank, ends: landed ? 'landed' : inTime ? 'time' : 'tight',
-    tightening: Math.abs(radius) < 0.9 * Math.abs(before),
+    moments: points, points, last, highest: highestOf(points, at), at, radius, bank: last.bank, tightening: Math.abs(radius) < 0.9 * Math.abs(before),
+    ends, ended: endings[ends],
   };
 }
 

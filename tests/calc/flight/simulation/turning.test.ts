@@ -4,11 +4,12 @@ import {gravity, usualAir} from '../../../../src/calc/aero/air.js';
 import {defaultDesign, withValues, type GliderDesign} from '../../../../src/calc/design/design.js';
 import {eigenvalues} from '../../../../src/calc/flight/eigenvalues.js';
 import {flightOf} from '../../../../src/calc/flight/flight.js';
+import type {Glide} from '../../../../src/calc/flight/glide.js';
 import {motionOf} from '../../../../src/calc/flight/motion.js';
 import {lateralMatrix} from '../../../../src/calc/flight/motion-equations.js';
 import {crookedLimits, crookedPlane, straight, wholeFin, type Crooked} from '../../../../src/calc/flight/simulation/crooked.js';
 import {airframeOf} from '../../../../src/calc/flight/simulation/plane-airframe.js';
-import {fly} from '../../../../src/calc/flight/simulation/throw.js';
+import {fly, type Throw} from '../../../../src/calc/flight/simulation/throw.js';
 import {followTurn, smallTurn, tightest, turnSensitivities, turnTrack, type TurnTrack} from '../../../../src/calc/flight/simulation/turning.js';
 import {balancedWith, codesOf, trimmedAt, valueOf} from '../planes.js';
 import {gliding} from './gliders.js';
@@ -22,24 +23,36 @@ const steadyTurner = withDihedral(0.2);
 const track = (design: GliderDesign, crooked: Partial<Crooked>, options?: Parameters<typeof turnTrack>[2]): TurnTrack =>
   valueOf(turnTrack(design, crooked, {wind: 0, ...options}));
 
+const released = ({speed, angle, setting}: Glide, height: number): Throw => ({height, wind: 0, speed, angle: -angle, attack: setting.attack});
+
 describe('a turn', () => {
   it('is none where nothing is crooked: the glide of the throw, to the centimetre', () => {
     const {last, radius, bank, ends, points} = track(gliding, {});
     const {plane, trim} = valueOf(flightOf(gliding)), {glide} = valueOf(trim);
-    const thrown = valueOf(fly(airframeOf(plane, gliding.body, usualAir), {height: 1.6, speed: glide.speed, angle: -glide.angle, attack: glide.setting.attack, wind: 0}));
+    const thrown = valueOf(fly(airframeOf(plane, gliding.body, usualAir), released(glide, 1.6)));
     expect([radius, bank, ends]).to.deep.equal([Infinity, 0, 'landed']);
     expect(points.every(({y, heading}) => y === 0 && heading === 0)).to.equal(true);
     expect(last.x).to.be.closeTo(thrown.last.x, 1e-3);
     expect(last.time).to.be.closeTo(thrown.last.time, 1e-4);
   });
 
-  it('follows the pitching of the throw’s own equations for as long as it flies straight', () => {
-    // a plane that has a mass at both tips at once would be straight; a heavy nose is, too
-    const other = withValues(gliding, {'ballast.masses': [{mass: 0.035, at: 0.015}]});
-    const flight = valueOf(flightOf(other)), {glide} = valueOf(flight.trim);
-    const thrown = valueOf(fly(airframeOf(flight.plane, other.body, usualAir), {height: 30, speed: glide.speed, angle: -glide.angle, attack: glide.setting.attack, wind: 0}, {until: 5}));
-    const {last} = track(other, {}, {height: 30, seconds: 5});
-    expect(last.height).to.be.closeTo(thrown.last.height, 1e-3);
+  it('is the flight of the throw’s own equations for any throw that goes straight', () => {
+    const {plane, trim} = valueOf(flightOf(gliding)), {glide} = valueOf(trim), airframe = airframeOf(plane, gliding.body, usualAir);
+    for (const thrown of [{...released(glide, 9), speed: 1.5 * glide.speed}, {...released(glide, 9), speed: 0.6 * glide.speed}, {height: 9, wind: 1.5, speed: 6, angle: 0.3, attack: 0.1}]) {
+      const planar = valueOf(fly(airframe, thrown)), whole = track(gliding, {}, {thrown, tolerance: 1e-8});
+      expect(whole.ends).to.equal('landed');
+      expect(whole.last.x).to.be.closeTo(planar.last.x, 1e-4);
+      expect(whole.last.time).to.be.closeTo(planar.last.time, 1e-5);
+      expect(whole.highest.height).to.be.closeTo(planar.highest.height, 1e-5);
+      for (const part of ['speed', 'angle', 'pitch', 'attack', 'rate', 'energy', 'taken'] as const) expect(whole.at(0.5)[part], part).to.be.closeTo(planar.at(0.5)[part], 1e-3);
+    }
+  });
+
+  it('loses just the energy that drag and sideslip take', () => {
+    for (const crooked of [{fin: 0.1}, {twist: -0.03}, {tipMass: 0.003}, {fin: 0.05, twist: 0.02}]) {
+      const {moments: [first], last} = track(steadyTurner, crooked, {height: 30, tolerance: 1e-8});
+      expect((first?.energy ?? NaN) - last.energy).to.be.closeTo(last.taken, 1e-6 * last.taken);
+    }
   });
 
   it('goes the same way to the left as to the right', () => {
@@ -90,7 +103,7 @@ describe('a turn', () => {
       const made = valueOf(crookedPlane(steadyTurner, {...straight, [cause]: unit[cause]}, usualAir));
       const airframe = airframeOf(made.plane, steadyTurner.body, usualAir);
       const flown = ({lateral, boards}: Pick<typeof made, 'lateral' | 'boards'>): TurnTrack =>
-        followTurn({...made, lateral, boards}, airframe, {height: 60, wind: 0, seconds: 25, tolerance: 1e-8});
+        followTurn({...made, lateral, boards}, airframe, released(made.glide, 60), {seconds: 25, tolerance: 1e-8});
       // in a glide V² cos γ: the plane’s long axis, about which it banks, points a little off its way
       const byBank = ({bank, radius, last, at}: TurnTrack): number => {
         const sink = at(last.time - 1).height - last.height;
