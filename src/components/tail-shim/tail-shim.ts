@@ -15,7 +15,7 @@ import {shortProperties} from '../base/element.js';
 import {explain} from '../base/explain.js';
 import {Figure} from '../base/figure.js';
 import {later} from '../base/later.js';
-import {OwnField} from './own-field.js';
+import {OwnField} from '../base/own-field.js';
 import type * as Picturing from './picture.js';
 
 const shortNames = {

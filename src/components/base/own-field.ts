@@ -4,8 +4,8 @@ import {live} from 'lit/directives/live.js';
 import type {Problem} from '../../calc/problem.js';
 import {usualUnit, type QuantityKind} from '../../calc/units/kinds.js';
 import {readQuantity} from '../../calc/units/read.js';
-import type {GliderElement} from '../base/element.js';
-import {explain} from '../base/explain.js';
+import type {GliderElement} from './element.js';
+import {explain} from './explain.js';
 
 /** A quantity that belongs to the element and not to the design: what is typed, what it says, and what is wrong with it. */
 export class OwnField {
