@@ -1,3 +1,4 @@
+import {carriedAlong} from '../as-built/carry.js';
 import type {Problem} from '../problem.js';
 import type {SystemOfUnits} from '../units/kinds.js';
 import {clashesOf} from './clashes.js';
@@ -86,7 +87,9 @@ export function createDesignStore(design: GliderDesign = defaultDesign): DesignS
           entriesMoved = refused.delete(change.path) || entriesMoved;
         }
       }
-      const next = withValues(state.design, values);
+      const carried = carriedAlong(state.design, values);
+      for (const path of Object.keys(carried) as DimensionPath[]) texts.delete(path);
+      const next = withValues(state.design, {...values, ...carried});
       if (next !== state.design || entriesMoved) become({design: next, texts: Object.fromEntries(texts), refused: Object.fromEntries(refused)});
       return problems;
     },

@@ -1,0 +1,65 @@
+import {withValues, type GliderDesign} from '../design/design.js';
+import type {DimensionPath} from '../design/dimensions.js';
+import {flightOf, type Trim} from '../flight/flight.js';
+import {flyingPlane, type FlyingPlane} from '../flight/flying-plane.js';
+import {turnTrack, type Crooked, type TurnTrack} from '../flight/simulation/turning.js';
+import {memo} from '../memo.js';
+import {good, type Outcome} from '../problem.js';
+import {asBuilt, measurements, type AsBuilt} from './as-built.js';
+import {crookedAsBuilt} from './crooked.js';
+import {plannedSizes, type PlannedSizes} from './planned-sizes.js';
+import {tolerancesOf, type Truth, type TruthId} from './tolerances.js';
+
+/** A plane as measured beside the same plane as planned. */
+export interface AsBuiltStudy {
+  readonly design: GliderDesign;
+  readonly built: AsBuilt;
+  readonly sizes: PlannedSizes;
+  readonly planned: {readonly plane: FlyingPlane; readonly trim: Outcome<Trim>};
+  readonly plane: FlyingPlane;
+  readonly trim: Outcome<Trim>;
+  /** What is crooked, and the flight with it; missing where nothing is, or where it does not glide. */
+  readonly turn?: {readonly crooked: Crooked; readonly track: TurnTrack};
+  /** Of the plane as measured, or else as planned; empty where neither glides. */
+  readonly truths: readonly Truth[];
+}
+
+/** The design before anything was measured on the finished plane. */
+const unmeasured = memo((design: GliderDesign): GliderDesign => withValues(design, Object.fromEntries(measurements.map((path) => [path, undefined]))));
+
+const trimOf = (design: GliderDesign): Outcome<Trim> => {
+  const flight = flightOf(design);
+  return flight.ok ? flight.value.trim : flight;
+};
+
+/** What measuring tells about a finished plane. Refused as `flyingPlane`. */
+export const asBuiltStudy = memo((design: GliderDesign): Outcome<AsBuiltStudy> => {
+  const plan = unmeasured(design);
+  const plane = flyingPlane(design), planned = flyingPlane(plan);
+  if (!plane.ok) return plane;
+  if (!planned.ok) return planned;
+  const crooked = crookedAsBuilt(design);
+  const bent = crooked.ok && (crooked.value.fin !== 0 || crooked.value.tipMass !== 0);
+  const track = bent ? turnTrack(design, crooked.value) : undefined;
+  const truths = tolerancesOf(design), before = truths.ok ? truths : tolerancesOf(plan);
+  return good({
+    design, built: asBuilt(design), sizes: plannedSizes(plan), planned: {plane: planned.value, trim: trimOf(plan)}, plane: plane.value, trim: trimOf(design),
+    ...(bent && track?.ok && {turn: {crooked: crooked.value, track: track.value}}), truths: before.ok ? before.value : [],
+  });
+});
+
+/** How far a measured plane is out of true, m, for each thing that was measured so that it counts: what the tolerances are to be held against. */
+export function outOfTrue({design, sizes, planned, built: {counted}}: AsBuiltStudy): Readonly<Partial<Record<TruthId, number>>> {
+  const {hollow, tipLeft, tipRight, tailFront, tailRear, leftTipToTail, rightTipToTail, bow} = design.built;
+  const off: Partial<Record<TruthId, number>> = {};
+  const note = (id: TruthId, path: DimensionPath, measured: number | undefined, plan: number | undefined): void => {
+    if (measured !== undefined && plan !== undefined && counted.includes(path)) off[id] = measured - plan;
+  };
+  note('hollow', 'built.hollow', hollow, sizes.hollow);
+  note('tips', 'built.tipLeft', tipLeft, tipRight);
+  note('skew', 'built.leftTipToTail', leftTipToTail, rightTipToTail);
+  note('bow', 'built.bow', bow, 0);
+  note('tail', 'built.tailRear', tailRear, tailFront === undefined ? undefined : tailFront + sizes.tail);
+  note('balance', 'measured.balance', design.measured.balance, planned.plane.balance);
+  return off;
+}
