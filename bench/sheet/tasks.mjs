@@ -31,13 +31,13 @@ export function tasksOf(set, instance) {
 export const keyOf = ({job, seconds, best}) => createHash('sha256').update(JSON.stringify([job, seconds, best])).digest('hex').slice(0, 16);
 
 /** So long may a quick look take, s. */
-const quickSeconds = 150;
+const quickSeconds = 170;
 
 const kindOf = ({set, cuts, seconds}) => [set, cuts, seconds].join();
 
 /** Some of the tasks, as many of one kind as of another where there are, and in less time where there is no goal for that. */
 export function quick(tasks) {
-  const shorter = tasks.map((task) => ({...task, seconds: task.uneven ? [2] : [Math.min(...task.seconds, task.strip ? 5 : 1)]}));
+  const shorter = tasks.map((task) => ({...task, seconds: task.uneven ? [2] : [Math.min(...task.seconds)]}));
   const kinds = [...new Set(shorter.map(kindOf))].map((kind) => spread(shorter.filter((task) => kindOf(task) === kind)));
   const chosen = new Set();
   let left = quickSeconds;

@@ -2,6 +2,7 @@ import type {Polygon} from '../geometry/polygon/index.js';
 import {memberAt, type Block} from './block.js';
 import {fits, type Pose, type Shape, type Usable} from './shape.js';
 import {slideClear} from './slide.js';
+import {pace, type Stepwise} from './stepwise.js';
 
 /** Two pieces nested into one block, and the share of board that saves over placing each by its own bounds. */
 export interface Pair {
@@ -14,6 +15,9 @@ export interface Pair {
 /** Below this a pair saves too little for the freedom that it takes. */
 const leastSaving = 0.05;
 
+/** Pairs of corners compared between two stops. */
+const stride = 40_000;
+
 /** A bound on corners compared, so that many odd outlines cannot make a layout slow. */
 const mostCorners = 200;
 
@@ -21,7 +25,7 @@ const mostCorners = 200;
  * Every two pieces that nest to advantage, the best first: tapered panels laid head to tail, for one, or a small piece in
  * the notch of a large one. A part nests with another copy of itself when it has one.
  */
-export function nestingPairs(shapes: readonly Shape[], sheet: Usable, gap: number): Pair[] {
+export function* nestingPairs(shapes: readonly Shape[], sheet: Usable, gap: number): Stepwise<Pair[]> {
   const known: Shape[] = [];
   let corners = 0;
   for (const shape of shapes) {
@@ -29,10 +33,16 @@ export function nestingPairs(shapes: readonly Shape[], sheet: Usable, gap: numbe
     if (corners > mostCorners) break;
     known.push(shape);
   }
-  return known
-    .flatMap((first, i) => known.slice(i).map((second) => bestPair(first, second, sheet, gap)))
-    .filter((pair) => pair !== undefined)
-    .sort((a, b) => b.saving - a.saving);
+  const due = pace(stride);
+  const pairs: Pair[] = [];
+  for (const [i, first] of known.entries()) {
+    for (const second of known.slice(i)) {
+      const pair = bestPair(first, second, sheet, gap);
+      if (pair) pairs.push(pair);
+      if (due(first.poses.length * second.poses.length * first.poses[0].outline.length * second.poses[0].outline.length)) yield;
+    }
+  }
+  return pairs.sort((a, b) => b.saving - a.saving);
 }
 
 function bestPair(first: Shape, second: Shape, sheet: Usable, gap: number): Pair | undefined {

@@ -8,6 +8,7 @@ import {largestLeftover} from './leftover.js';
 import {nestingPairs} from './pairs.js';
 import {shapeOf, usable, type Shape} from './shape.js';
 import type {Space} from './free-space.js';
+import {finished} from './stepwise.js';
 import {strategies} from './strategies.js';
 
 /** Pieces times strategies tried: keeps a big job as quick as a small one is thorough. */
@@ -79,7 +80,7 @@ function bestFilling(shapes: readonly Shape[], stock: SheetStock): Filling {
 
 /** The pieces with as many of them as possible nested in pairs, the best pairs first; undefined when none nest. */
 function nestedBlocks(shapes: readonly Shape[], stock: SheetStock): Block[] | undefined {
-  const pairs = nestingPairs(shapes, usable(stock), stock.gap);
+  const pairs = finished(nestingPairs(shapes, usable(stock), stock.gap));
   if (!pairs.length) return undefined;
   const waiting = new Map(shapes.map((shape) => [shape, shape.part.count]));
   const take = (shape: Shape, count: number) => waiting.set(shape, (waiting.get(shape) ?? 0) - count);
@@ -105,7 +106,7 @@ const piecesOf = (spots: readonly Spot[]): Piece[] =>
       .map((member) => ({...member, sheet, x: x + member.x, y: y + member.y})));
 
 const leftoverOf = ({spots, sheets}: Filling, stock: SheetStock): Space | undefined =>
-  sheets ? largestLeftover(piecesOf(spots.filter(({sheet}) => sheet === sheets - 1)), stock) : undefined;
+  sheets ? finished(largestLeftover(piecesOf(spots.filter(({sheet}) => sheet === sheets - 1)), stock)) : undefined;
 
 /** Every piece sheet by sheet, from the corner of the sheet itself, its copies counted in that order. */
 function placedPieces({spots}: Filling, {margin}: SheetStock): {shape: Shape; piece: Placed}[] {

@@ -11,6 +11,8 @@ export interface Laid extends Box {
 
 /** A way to look at the parts of a job: as things of certain kinds to fill rooms with. */
 export interface Field {
+  /** Whether its things are upright rectangles. */
+  readonly upright: boolean;
   readonly filler: Filler;
   readonly counts: readonly number[];
   /** The pieces for the places found, room by room, and those that have none. */

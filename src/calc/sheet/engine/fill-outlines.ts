@@ -1,4 +1,5 @@
 import type {Polygon} from '../../geometry/polygon/index.js';
+import {pace, type Stepwise} from '../stepwise.js';
 import {wayOut, type Forbidden} from './nofit.js';
 import type {Random} from './random.js';
 import {areaOfAll, type Effort, type Filling, type Room, type Spot, type Task} from './task.js';
@@ -13,8 +14,8 @@ export interface Lying {
 
 /** The pieces of a job as outlines. */
 export interface Outlines {
-  /** Of each kind, the ways it may lie. */
-  readonly lying: readonly (readonly Lying[])[];
+  /** The ways a kind may lie. */
+  readonly lying: (kind: number) => readonly Lying[];
   /** Where the second must not be moved to beside the first. */
   readonly between: (a: Lying, b: Lying) => readonly Forbidden[];
   readonly gap: number;
@@ -38,6 +39,9 @@ interface Obstacle {
   readonly low: number;
   readonly high: number;
 }
+
+/** Obstacles looked at between two stops. */
+const stride = 20_000;
 
 /** How near to each other lengths are the same, as a share of the largest. */
 const near = 1e-11;
@@ -76,7 +80,7 @@ function exchanged(order: readonly number[], random: Random): number[] {
   return next;
 }
 
-function* placed(order: readonly number[], {rooms}: Task, along: boolean, outlines: Outlines): Generator<undefined, readonly Spot[]> {
+function* placed(order: readonly number[], {rooms}: Task, along: boolean, outlines: Outlines): Stepwise<readonly Spot[]> {
   const inRooms = rooms.map((): Put[] => []);
   const full = rooms.map(() => new Set<number>());
   const spots: Spot[] = [];
@@ -84,7 +88,7 @@ function* placed(order: readonly number[], {rooms}: Task, along: boolean, outlin
     for (const [i, room] of rooms.entries()) {
       const there = inRooms[i];
       if (!there || full[i]?.has(kind)) continue;
-      const put = farthestLeft(outlines.lying[kind] ?? [], along ? room : {length: room.width, width: room.length}, there, outlines);
+      const put = yield* farthestLeft(outlines.lying(kind), along ? room : {length: room.width, width: room.length}, there, outlines);
       yield;
       if (!put) { full[i]?.add(kind); continue; }
       there.push(put);
@@ -96,16 +100,24 @@ function* placed(order: readonly number[], {rooms}: Task, along: boolean, outlin
 }
 
 /** The place where a piece reaches least far to the right: on a level where some corner just passes another piece. */
-function farthestLeft(ways: readonly Lying[], room: Room, there: readonly Put[], {between, gap}: Outlines): Put | undefined {
+function* farthestLeft(ways: readonly Lying[], room: Room, there: readonly Put[], {between, gap}: Outlines): Stepwise<Put | undefined> {
+  const due = pace(stride);
   const touching = near * Math.max(room.length, room.width);
   let best: Put | undefined;
   let reach = room.length - gap + touching;
   for (const lying of ways) {
     const highest = room.width - gap - lying.width;
     if (highest < -touching || lying.length >= reach) continue;
-    const out = there.flatMap(({lying: other, x, y}) => between(other, lying).map((region): Obstacle =>
-      ({region, x, y, left: region.left + x + touching, right: region.right + x - touching, low: region.low + y + touching, high: region.high + y - touching})))
-      .sort((a, b) => a.low - b.low);
+    const out: Obstacle[] = [];
+    for (const {lying: other, x, y} of there) {
+      const regions = between(other, lying);
+      for (const region of regions) {
+        out.push({region, x, y, left: region.left + x + touching, right: region.right + x - touching, low: region.low + y + touching, high: region.high + y - touching});
+      }
+      // a region not seen before takes as long as many that are known
+      if (due(50 * regions.length)) yield;
+    }
+    out.sort((a, b) => a.low - b.low);
     const levels = [0, highest, ...out.flatMap(({region, y}) => region.corners.map((corner) => corner.y + y))]
       .filter((level) => level >= 0 && level <= Math.max(0, highest)).sort((a, b) => a - b);
     let before = -1, first = 0;
@@ -117,6 +129,7 @@ function farthestLeft(ways: readonly Lying[], room: Room, there: readonly Put[],
       let x = 0;
       for (let moved = true; moved && x + lying.length < reach;) {
         moved = false;
+        if (due(out.length - first)) yield;
         for (let i = first; i < out.length; i++) {
           const {region, left, right, low, high, x: dx, y: dy} = out[i] as Obstacle;
           if (low >= y) break;

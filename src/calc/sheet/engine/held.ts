@@ -3,6 +3,7 @@ import type {Problem} from '../../problem.js';
 import {memberAt} from '../block.js';
 import {largestLeftover} from '../leftover.js';
 import type {Pose, Shape} from '../shape.js';
+import type {Stepwise} from '../stepwise.js';
 import type {Laid} from './field.js';
 import type {Board, Box, HeldPiece, Job} from './job.js';
 import {partingOf} from './parting.js';
@@ -16,15 +17,19 @@ export interface HeldSheet {
   readonly free: readonly Box[];
 }
 
+/** Pieces looked at between two stops. */
+const few = 10;
+
 /**
  * The sheets on which pieces are held; and what cannot be held: 'held-unknown' {id, board}, 'held-cannot-lie' {id} (turned
  * or turned over against orders, or more copies than there are), 'held-off-board' {id, board}, 'held-too-near' {id, other},
  * 'held-not-straight' {id} (no cut runs edge to edge between it and those held before).
  */
-export function heldSheets(job: Job, boards: readonly Board[], shapes: readonly Shape[]): {readonly sheets: readonly HeldSheet[]; readonly problems: readonly Problem[]} {
+export function* heldSheets(job: Job, boards: readonly Board[], shapes: readonly Shape[]): Stepwise<{readonly sheets: readonly HeldSheet[]; readonly problems: readonly Problem[]}> {
   const sheets = new Map<number, {board: Board; laid: Laid[]}>();
   const problems: Problem[] = [];
-  for (const piece of job.held ?? []) {
+  for (const [i, piece] of (job.held ?? []).entries()) {
+    if (i % few === few - 1) yield;
     const shape = shapes.find(({part}) => part.id === piece.id);
     const board = boards.find(({id}) => id === piece.board);
     if (!shape || !board) {
@@ -43,7 +48,9 @@ export function heldSheets(job: Job, boards: readonly Board[], shapes: readonly 
     there.laid.push(laidAs(piece, shape, pose));
     sheets.set(piece.sheet, there);
   }
-  return {problems, sheets: [...sheets].map(([sheet, {board, laid}]) => ({sheet, board, laid, free: freeAround(laid, board, job)}))};
+  const found: HeldSheet[] = [];
+  for (const [sheet, {board, laid}] of sheets) found.push({sheet, board, laid, free: yield* freeAround(laid, board, job)});
+  return {problems, sheets: found};
 }
 
 const laidAs = ({x, y}: HeldPiece, shape: Shape, pose: Pose): Laid =>
@@ -66,14 +73,14 @@ function wrong({id, x, y}: HeldPiece, {outline, length, width}: Pose, {board, la
 }
 
 /** What cuts leave around the pieces; where they cannot all be parted by such cuts, one largest rectangle after another. */
-function freeAround(laid: readonly Laid[], board: Board, {margin, gap}: Job): readonly Box[] {
+function* freeAround(laid: readonly Laid[], board: Board, {margin, gap}: Job): Stepwise<readonly Box[]> {
   const inside: Box = {x: margin, y: margin, length: board.length - 2 * margin, width: board.width - 2 * margin};
   const parting = partingOf(laid, gap);
   if (parting) return uncut(planOf(parting, laid, inside, gap)).filter(({cutout}) => cutout === undefined).map(({box}) => box);
   const free: Box[] = [];
   for (;;) {
     const taken = [...laid, ...free].map((box) => ({...box, x: box.x - margin, y: box.y - margin}));
-    const next = largestLeftover(taken, {length: board.length, width: board.width, margin, gap});
+    const next = yield* largestLeftover(taken, {length: board.length, width: board.width, margin, gap});
     if (!next) return free;
     free.push({...next, x: next.x + margin, y: next.y + margin});
   }

@@ -1,3 +1,4 @@
+import type {Stepwise} from '../stepwise.js';
 import {insideOf} from './boards.js';
 import type {Board} from './job.js';
 import {leastRooms} from './least.js';
@@ -13,8 +14,9 @@ import {sum, type Kind} from './task.js';
  * A fattened piece of area A has at least the area (√A + √π g/2)², as a disc would (Brunn–Minkowski inequality). Upright
  * rectangles that keep a gap g keep g/√2 along one axis.
  */
-export const leastSheets = (ready: Ready): number =>
-  (ready.shapes.length > 0 && ready.boards.length > 0 ? Math.max(byArea(ready), bySides(ready)) : 0);
+export function* leastSheets(ready: Ready): Stepwise<number> {
+  return ready.shapes.length > 0 && ready.boards.length > 0 ? Math.max(byArea(ready), yield* bySides(ready)) : 0;
+}
 
 function byArea({boards, shapes, job}: Ready): number {
   const r = job.gap / 2;
@@ -35,7 +37,7 @@ function byArea({boards, shapes, job}: Ready): number {
   return sheets;
 }
 
-function bySides({boards, shapes, job, grid}: Ready): number {
+function* bySides({boards, shapes, job, grid}: Ready): Stepwise<number> {
   // a share of the gap is seldom a whole number of cells
   const fine = (length: number): number => 1000 * grid.of(length);
   const apart = job.cuts === 'straight' ? fine(job.gap) : Math.floor(fine(job.gap) / Math.SQRT2);
@@ -51,5 +53,5 @@ function bySides({boards, shapes, job, grid}: Ready): number {
     const [length, width] = [fine(size.length) + apart, fine(size.width) + apart];
     return {length, width, mayTurn, area: length * width};
   });
-  return leastRooms(kinds, upright.map(({part}) => part.count), room) - over;
+  return (yield* leastRooms(kinds, upright.map(({part}) => part.count), room)) - over;
 }

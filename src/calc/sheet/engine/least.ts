@@ -1,7 +1,11 @@
+import {pace, type Stepwise} from '../stepwise.js';
 import type {Kind, Room} from './task.js';
 
 /** A length as the share of a room's length that it takes up for certain; never more than 1 together where they fit. */
 type Share = (length: number) => number;
+
+/** Pieces weighed between two stops. */
+const stride = 200_000;
 
 /** So many thresholds are tried along each side, fewer where there are very many kinds. */
 const thresholdsFor = (kinds: number): number => Math.min(16, Math.ceil(Math.sqrt(4e4 / kinds)));
@@ -16,7 +20,8 @@ const thresholdsFor = (kinds: number): number => Math.min(16, Math.ceil(Math.sqr
  * u(ε) of theirs and f₂ of J. Carlier, F. Clautiaux, A. Moukrim, New reduction procedures and lower bounds for the
  * two-dimensional bin packing problem with fixed orientation (2007).
  */
-export function leastRooms(kinds: readonly Kind[], counts: readonly number[], room: Room): number {
+export function* leastRooms(kinds: readonly Kind[], counts: readonly number[], room: Room): Stepwise<number> {
+  const due = pace(stride);
   const sides = kinds.flatMap(({length, width}) => [length, width]);
   const sharesOfAll = (whole: number) => sharesFor(sides, whole)
     .map((share) => kinds.map(({length, width}) => ({lying: share(length), upright: share(width)})));
@@ -33,6 +38,7 @@ export function leastRooms(kinds: readonly Kind[], counts: readonly number[], ro
         sum += (counts[i] ?? 0) * (onlyLying[i] ? lying : onlyUpright[i] ? upright : Math.min(lying, upright));
       });
       most = Math.max(most, sum);
+      if (due(kinds.length)) yield;
     }
   }
   return Math.ceil(most - 1e-6);

@@ -1,6 +1,7 @@
 import {single, type Block} from '../block.js';
 import {nestingPairs, type Pair} from '../pairs.js';
 import type {Shape, Usable} from '../shape.js';
+import {pace, type Stepwise} from '../stepwise.js';
 import {lineBetween} from './divide.js';
 
 /** So many blocks alike. */
@@ -16,14 +17,22 @@ export const isRectangle = ({area, poses: [{length, width}]}: Shape): boolean =>
 export const singles = (shapes: readonly Shape[]): readonly Blocks[] =>
   shapes.map((shape) => ({block: single(shape), count: shape.part.count}));
 
+/** Pairs looked at between two stops. */
+const stride = 100;
+
 /** Outlines with more corners are not tried in pairs, which would take too long at a time. */
 const mostCorners = 24;
 
 /** The pieces with as many of them as possible nested in pairs, the best pairs first; undefined when none nest. */
-export function nested(shapes: readonly Shape[], room: Usable, gap: number, straight: boolean): readonly Blocks[] | undefined {
+export function* nested(shapes: readonly Shape[], room: Usable, gap: number, straight: boolean): Stepwise<readonly Blocks[] | undefined> {
   if (shapes.every(isRectangle)) return undefined;
   const plain = shapes.filter(({poses: [{outline}]}) => outline.length <= mostCorners);
-  const pairs = nestingPairs(plain, room, gap).filter((pair) => !straight || isDivisible(pair, gap));
+  const due = pace(stride);
+  const pairs: Pair[] = [];
+  for (const pair of yield* nestingPairs(plain, room, gap)) {
+    if (due(1)) yield;
+    if (!straight || isDivisible(pair, gap)) pairs.push(pair);
+  }
   if (pairs.length === 0) return undefined;
   const waiting = new Map(shapes.map((shape) => [shape, shape.part.count]));
   const waitingOf = (shape: Shape): number => waiting.get(shape) ?? 0;

@@ -15,7 +15,15 @@ export function outlines({loose: shapes, grid, job}: Ready, random: Random): Fie
   const gap = job.gap / cell;
   const kinds = shapes.map(({area, part: {mayTurn}, poses: [{length, width}]}): Kind =>
     ({length: length / cell + gap, width: width / cell + gap, mayTurn, area: area / cell ** 2}));
-  const lying = [false, true].map((exchanged) => shapes.map(({poses}) => differing(poses).map((pose) => lyingOf(pose, poses.indexOf(pose), cell, exchanged))));
+  const ways = [false, true].map((exchanged) => {
+    const made = new Map<number, readonly Lying[]>();
+    return (kind: number): readonly Lying[] => {
+      const poses: readonly Pose[] = shapes[kind]?.poses ?? [];
+      const lying = made.get(kind) ?? differing(poses).map((pose) => lyingOf(pose, poses.indexOf(pose), cell, exchanged));
+      made.set(kind, lying);
+      return lying;
+    };
+  });
   const known = new Map<Lying, Map<Lying, readonly Forbidden[]>>();
   const between = (a: Lying, b: Lying): readonly Forbidden[] => {
     let ofA = known.get(a);
@@ -27,7 +35,7 @@ export function outlines({loose: shapes, grid, job}: Ready, random: Random): Fie
   const orders = new Map<string, readonly number[]>();
   const filler: Filler = {
     kinds,
-    fill: (task, effort) => fillInOrder(task, effort, {lying: lying[effort.along ? 0 : 1] ?? [], between, gap, orders}, random),
+    fill: (task, effort) => fillInOrder(task, effort, {lying: ways[effort.along ? 0 : 1] ?? (() => []), between, gap, orders}, random),
     broadest: () => 50,
     size: ({kind, pose}) => {
       const {length = 0, width = 0} = shapes[kind]?.poses[pose] ?? {};
@@ -35,6 +43,7 @@ export function outlines({loose: shapes, grid, job}: Ready, random: Random): Fie
     },
   };
   return {
+    upright: false,
     filler,
     counts: shapes.map(({part}) => part.count),
     lay(rooms) {

@@ -2,6 +2,7 @@ import {bounds} from '../../geometry/polygon/index.js';
 import type {Problem} from '../../problem.js';
 import type {Unplaced} from '../layout.js';
 import {shapeOf, type Shape, type Usable} from '../shape.js';
+import type {Stepwise} from '../stepwise.js';
 import {insideOf, usableBoards} from './boards.js';
 import {gridFor, type Grid} from './grid.js';
 import {heldSheets, type HeldSheet} from './held.js';
@@ -14,6 +15,9 @@ export const mostPieces = 2000;
 
 /** An outline with more corners than this is no part cut with a knife; looking for crossings in it would take too long. */
 export const mostCorners = 1000;
+
+/** So many different parts take long enough to stop in between. */
+const many = 100;
 
 /** A job made ready: what can be placed, and what cannot and why. */
 export interface Ready {
@@ -37,7 +41,7 @@ export interface Ready {
  * 'outline-crosses-itself' as in `placeParts`, 'outline-too-fine' {id, corners, most}, 'too-many-parts' {id, count, most};
  * among the problems: 'part-count-not-whole' {id, count}, and those of boards.
  */
-export function* ready(given: Job): Generator<undefined, Ready> {
+export function* ready(given: Job): Stepwise<Ready> {
   const {job, problems: odd} = withLengths(given);
   const {boards, problems} = usableBoards(job);
   const shapes: Shape[] = [], unplaced: Unplaced[] = [], splices: Spliced[] = [], more: Problem[] = [];
@@ -58,7 +62,7 @@ export function* ready(given: Job): Generator<undefined, Ready> {
       if (found.length > 1) splices.push({id, into: found.map(({part: each}) => each.id)});
     }
   }
-  const {sheets, problems: notHeld} = heldSheets(job, boards, shapes);
+  const {sheets, problems: notHeld} = yield* heldSheets(job, boards, shapes);
   const held = sheets.flatMap(({laid}) => laid).flatMap(({members}) => members.map(({shape}) => shape));
   const loose = shapes.flatMap((shape): Shape[] => {
     const count = shape.part.count - held.filter((each) => each === shape).length;
@@ -66,7 +70,8 @@ export function* ready(given: Job): Generator<undefined, Ready> {
   });
   yield;
   const [largest] = boards.map((board) => insideOf(board, job)).sort((a, b) => b.length * b.width - a.length * a.width);
-  const pairs = largest && nested(loose, largest, job.gap, job.cuts === 'straight');
+  const pairs = largest && (yield* nested(loose, largest, job.gap, job.cuts === 'straight'));
+  if (shapes.length > many) yield;
   const lengths = [
     job.gap, ...pairs?.flatMap(({block: {length, width}}) => [length, width]) ?? [], ...shapes.flatMap(({poses: [{length, width}]}) => [length, width]),
     ...boards.map((board) => insideOf(board, job)).flatMap(({length, width}) => (Number.isFinite(length) ? [length, width] : [width])),
@@ -110,7 +115,12 @@ function shapesOf(part: JobPart, boards: readonly Board[], job: Job): readonly S
 
 /** The part made ready for the first of the rooms that it fits, else why it does not fit the first. */
 function firstFit(part: JobPart, rooms: readonly Usable[]): Shape | Problem {
-  const [first, ...others] = rooms.map((room) => shapeOf(part, room));
-  if (!first) return {code: 'no-board', args: {id: part.id}};
-  return 'code' in first ? others.find((each) => !('code' in each)) ?? first : first;
+  let first: Problem | undefined;
+  for (const room of rooms) {
+    const shape = shapeOf(part, room);
+    if (!('code' in shape)) return shape;
+    first ??= shape;
+    if (shape.code !== 'part-too-big') break;
+  }
+  return first ?? {code: 'no-board', args: {id: part.id}};
 }

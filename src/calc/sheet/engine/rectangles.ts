@@ -38,6 +38,7 @@ export function rectangles(all: readonly Blocks[], {grid, job}: Ready, random: R
     },
   };
   return {
+    upright: true,
     filler,
     counts: [...groups.values()].map(({blocks}) => blocks.reduce((sum, {count}) => sum + count, 0)),
     lay(rooms) {

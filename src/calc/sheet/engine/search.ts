@@ -1,7 +1,8 @@
 import {worthKeeping} from '../leftover.js';
 import {insideOf} from './boards.js';
 import type {Field} from './field.js';
-import type {Found, Job} from './job.js';
+import type {Board, Found, Job} from './job.js';
+import {sizeToKeep, withRoomKept, withRoomToKeep} from './keep-room.js';
 import {leastSheets} from './least-sheets.js';
 import {isRectangle, singles} from './nested.js';
 import {outlines} from './outlines.js';
@@ -11,10 +12,24 @@ import {ready, type Ready} from './ready.js';
 import {rectangles} from './rectangles.js';
 import {cheaperRooms, firstRooms, heldRooms, roomOf, type BoardRoom} from './rooms.js';
 import {foundFrom, isBetter, leftoverSteps, rankOf} from './solution.js';
-import {areaOf, areaOfAll, sum, type Spot} from './task.js';
+import {areaOf, areaOfAll, sum, type Room, type Spot} from './task.js';
 
 /** So many rounds without anything better, each longer than the one before, and the search ends. */
 const patientRounds = 10;
+
+/** So many sizes of what might be left over are tried at a time. */
+const cornersTried = 8;
+
+/** A room that holds something. */
+interface Used {
+  readonly room: BoardRoom;
+  readonly spots: readonly Spot[];
+  readonly area: number;
+}
+
+/** The one that holds least, but for rolls. */
+const emptiestOf = (rooms: readonly Used[]): Used | undefined =>
+  rooms.filter(({room: {board}}) => Number.isFinite(board.length)).sort((a, b) => a.area - b.area)[0];
 
 /** A packing that was finished, in the field it belongs to. */
 interface Finished {
@@ -68,7 +83,7 @@ export class SheetSearch {
     this.#ready = yield* ready(job);
     this.#areas = new Map(this.#ready.shapes.map(({part, area}) => [part.id, area]));
     yield;
-    this.#least = leastSheets(this.#ready);
+    this.#least = yield* leastSheets(this.#ready);
     yield;
     if (this.#ready.loose.length > 0 && this.#ready.boards.length > 0) yield* this.#begin();
     else this.#found = yield* foundFrom([], this.#ready.loose, this.#least, this.#ready);
@@ -76,6 +91,7 @@ export class SheetSearch {
       const before = this.#best;
       while (yield* this.#spareBoard(patience));
       yield* this.#keepMore(patience / 3);
+      yield* this.#keepCorner(patience / 3);
       yield* this.#simplify(patience / 6);
       if (this.#best !== before) idle = 0;
     }
@@ -128,8 +144,38 @@ export class SheetSearch {
     }
   }
 
+  /** Looks for a layout that leaves a larger piece over in a corner of a sheet. */
+  *#keepCorner(patience: number): Generator<undefined, void> {
+    for (const field of [...this.#bests.keys()].filter(({upright}) => upright)) {
+      for (let n = 0; n < cornersTried; n++) {
+        const from = this.#bests.get(field);
+        const size = this.#cornerToKeep();
+        if (!from || !size) continue;
+        const packing = withRoomToKeep(from.packing.inRooms(this.#roomsUsed()), size);
+        const complete = yield* pursue(packing, this.#random, patience / cornersTried / this.#bests.size, {whole: true});
+        if (complete) yield* this.#consider(field, withRoomKept(packing, field.filler));
+      }
+    }
+  }
+
+  /** The size of a piece that is larger, by a step, than what is left over of the best layout. */
+  #cornerToKeep(): Room | undefined {
+    const board = this.#best?.rank[0] === 0 ? emptiestOf(this.#loose)?.room.board : undefined;
+    return board && sizeToKeep(this.#areaWanted(board), board, this.#ready, this.#random);
+  }
+
+  /** The rooms of the best layout but for those round held pieces. */
+  get #loose(): readonly Used[] {
+    return this.#best ? this.#used(this.#best.packing).filter(({room: {sheet}}) => sheet === undefined) : [];
+  }
+
+  /** The area of a piece left over that would be better by a step. */
+  #areaWanted({length, width}: Board): number {
+    return (1 - (this.#best?.rank[3] ?? 0)) / leftoverSteps * length * width;
+  }
+
   /** The rooms that hold something, each as large as its board again; of a roll, as much as is used. */
-  #used({rooms, spots, filler}: Packing): readonly {readonly room: BoardRoom; readonly spots: readonly Spot[]; readonly area: number}[] {
+  #used({rooms, spots, filler}: Packing): readonly Used[] {
     return rooms.map((room, i) => {
       const inIt = spots[i] ?? [];
       const whole = room.sheet === undefined ? roomOf(room.board, this.#ready) : room;
@@ -139,24 +185,20 @@ export class SheetSearch {
   }
 
   #roomsUsed(): readonly BoardRoom[] {
-    const used = this.#best ? this.#used(this.#best.packing) : [];
-    return [...heldRooms(this.#ready), ...used.map(({room}) => room).filter(({sheet}) => sheet === undefined)];
+    return [...heldRooms(this.#ready), ...this.#loose.map(({room}) => room)];
   }
 
   /** The rooms of the best layout, the emptiest made smaller by the next larger step of what is left over. */
   #roomsKeepingMore(along: boolean): readonly BoardRoom[] | undefined {
-    if (!this.#best || this.#best.rank[0] !== 0) return undefined;
+    const loose = this.#loose, emptiest = emptiestOf(loose);
+    if (!this.#best || this.#best.rank[0] !== 0 || !emptiest) return undefined;
+    const last = emptiest.room;
     const {job, grid} = this.#ready;
-    const {field: {filler, counts}, packing} = this.#best;
-    const loose = this.#used(packing).filter(({room: {sheet}}) => sheet === undefined);
-    const [last] = loose.filter(({room: {board}}) => Number.isFinite(board.length)).sort((a, b) => a.area - b.area);
-    if (!last) return undefined;
-    const {board} = last.room;
-    const inside = insideOf(board, job);
-    const wanted = (1 - (this.#best.rank[3] ?? 0)) / leftoverSteps * board.length * board.width;
-    const strip = Math.max(worthKeeping, wanted / (along ? inside.width : inside.length));
-    const room = along ? {...last.room, length: grid.of(inside.length - strip)} : {...last.room, width: grid.of(inside.width - strip)};
-    const rooms = [...heldRooms(this.#ready), ...loose.filter((each) => each !== last).map((each) => each.room), room];
+    const {field: {filler, counts}} = this.#best;
+    const inside = insideOf(last.board, job);
+    const strip = Math.max(worthKeeping, this.#areaWanted(last.board) / (along ? inside.width : inside.length));
+    const room = along ? {...last, length: grid.of(inside.length - strip)} : {...last, width: grid.of(inside.width - strip)};
+    const rooms = [...heldRooms(this.#ready), ...loose.map((each) => (each === emptiest ? room : each.room))];
     const possible = room.length > 0 && room.width > 0 && sum(rooms.map(areaOf)) >= areaOfAll(filler.kinds, counts);
     return possible ? rooms : undefined;
   }
@@ -200,8 +242,9 @@ export class SheetSearch {
 }
 
 /** Every piece by itself; where some nest, those in pairs; and their very outlines, where those may be cut. */
-function fieldsOf(ready: Ready, random: Random): readonly Field[] {
+function* fieldsOf(ready: Ready, random: Random): Generator<Field, void> {
   const {job, loose, pairs} = ready;
-  const blocks = [singles(loose), ...pairs ? [pairs] : []].map((each) => rectangles(each, ready, random));
-  return job.cuts === 'free' && !loose.every(isRectangle) ? [...blocks, outlines(ready, random)] : blocks;
+  yield rectangles(singles(loose), ready, random);
+  if (pairs) yield rectangles(pairs, ready, random);
+  if (job.cuts === 'free' && !loose.every(isRectangle)) yield outlines(ready, random);
 }

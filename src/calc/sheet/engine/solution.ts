@@ -2,13 +2,14 @@ import {moved} from '../../geometry/polygon/index.js';
 import {largestLeftover, worthKeeping} from '../leftover.js';
 import type {Placed, Turn, Unplaced} from '../layout.js';
 import type {Shape} from '../shape.js';
+import {pace, type Stepwise} from '../stepwise.js';
 import type {Laid} from './field.js';
 import type {Board, Box, Cutout, Found, FoundSheet} from './job.js';
 import {partingOf, pushedTogether} from './parting.js';
 import {planOf, uncut} from './plan.js';
 import type {Ready} from './ready.js';
 import type {BoardRoom} from './rooms.js';
-import {toilOf} from './ruler.js';
+import {toilOf, type Toil} from './ruler.js';
 import {sum} from './task.js';
 
 /** What lies in a room. */
@@ -23,18 +24,25 @@ interface Sheet extends Omit<FoundSheet, 'cutouts'> {
   readonly look: string;
 }
 
-/** A finished layout as its reader needs it; stops between sheets. */
-export function* foundFrom(filled: readonly Filled[], left: readonly Shape[], least: number, ready: Ready): Generator<undefined, Found> {
+/** Pieces gone through between two stops. */
+const stride = 300;
+
+/** A finished layout as its reader needs it; stops now and then. */
+export function* foundFrom(filled: readonly Filled[], left: readonly Shape[], least: number, ready: Ready): Stepwise<Found> {
   const bySheet = new Map<unknown, Filled[]>();
   for (const each of filled) {
     const sheet = each.room.sheet ?? each.room;
     bySheet.set(sheet, [...bySheet.get(sheet) ?? [], each]);
   }
   const onHeld: Sheet[] = [], others: Sheet[] = [];
-  for (const {board, sheet, laid} of ready.held) onHeld.push(sheetOf(board, [...laid, ...laidIn(bySheet.get(sheet) ?? [])], sheet, ready));
+  const due = pace(stride);
+  for (const {board, sheet, laid} of ready.held) {
+    onHeld.push(yield* sheetOf(board, [...laid, ...laidIn(bySheet.get(sheet) ?? [])], sheet, ready));
+    yield;
+  }
   for (const [sheet, rooms] of bySheet) {
     if (typeof sheet === 'number' || !rooms[0]) continue;
-    others.push(sheetOf(rooms[0].room.board, laidIn(rooms), undefined, ready));
+    others.push(yield* sheetOf(rooms[0].room.board, laidIn(rooms), undefined, ready));
     yield;
   }
   const sheets = [...onHeld, ...inOrder(others)];
@@ -44,12 +52,23 @@ export function* foundFrom(filled: readonly Filled[], left: readonly Shape[], le
     copies.set(id, copy + 1);
     return copy;
   };
-  const found = sheets.map(({laid, look: _, ...sheet}, i): FoundSheet =>
-    ({...sheet, cutouts: laid.map((each) => cutoutOf(each, i, nextCopy))}));
+  const found: FoundSheet[] = [];
+  for (const {laid, look: _, ...sheet} of sheets) {
+    const cutouts: Cutout[] = [];
+    for (const each of laid) {
+      cutouts.push(cutoutOf(each, found.length, nextCopy));
+      if (due(each.members.length)) yield;
+    }
+    found.push({...sheet, cutouts});
+  }
   const unplaced = [...ready.unplaced, ...left.map(({part: {id}}): Unplaced =>
     ({id, copy: nextCopy(id), problem: {code: 'sheets-run-out', args: {id, sheets: sheets.length}}}))];
   const differing = [...new Map(sheets.map((sheet) => [sheet.look, sheet])).values()];
-  const toils = differing.map(({laid, plan}) => toilOf(laid, plan));
+  const toils: Toil[] = [];
+  for (const {laid, plan} of differing) {
+    toils.push(toilOf(laid, plan));
+    if (due(laid.length)) yield;
+  }
   return {
     sheets: found, unplaced, least,
     fewest: left.length === 0 && sheets.filter(({board}) => !board.leftover).length <= least,
@@ -89,20 +108,24 @@ const laidIn = (rooms: readonly Filled[]): Laid[] =>
   rooms.flatMap(({room, laid}) => laid.map((each) => ({...each, x: room.x + each.x, y: room.y + each.y})));
 
 /** One sheet, pushed together where it is cut edge to edge and nothing is held on it. */
-function sheetOf(board: Board, laid: readonly Laid[], held: number | undefined, {job: {cuts, gap, margin}}: Ready): Sheet {
+function* sheetOf(board: Board, laid: readonly Laid[], held: number | undefined, {job: {cuts, gap, margin}}: Ready): Stepwise<Sheet> {
+  const due = pace(stride);
   const used = Math.max(...laid.map(({x, length}) => x + length)) + margin;
   const length = Number.isFinite(board.length) ? board.length : used, {width} = board;
   const inside: Box = {x: margin, y: margin, length: length - 2 * margin, width: width - 2 * margin};
   const sheet = {board, held, length, width};
   const parting = cuts === 'straight' ? partingOf(laid, gap) : undefined;
+  if (due(laid.length)) yield;
   if (parting) {
     const boxes = held === undefined ? pushedTogether(parting, laid, inside, gap) : laid;
+    if (due(laid.length)) yield;
     const plan = planOf(parting, boxes, {x: 0, y: 0, length, width}, gap);
+    if (due(laid.length)) yield;
     const offcuts = uncut(plan).filter(({cutout}) => cutout === undefined).map(({box}) => common(box, inside));
     return {...sheet, plan, laid: boxes, leftover: largestOf(offcuts), look: lookOf(board, boxes)};
   }
   const pieces = laid.flatMap(({x, y, members}) => members.map((member) => ({...member, x: x + member.x - margin, y: y + member.y - margin})));
-  const leftover = Number.isFinite(board.length) ? largestLeftover(pieces, {length, width, margin, gap}) : undefined;
+  const leftover = Number.isFinite(board.length) ? yield* largestLeftover(pieces, {length, width, margin, gap}) : undefined;
   return {...sheet, plan: undefined, laid, leftover: leftover && {...leftover, x: leftover.x + margin, y: leftover.y + margin}, look: lookOf(board, laid)};
 }
 

@@ -1,6 +1,7 @@
 import {expect} from '@open-wc/testing';
 import fc from 'fast-check';
 import {leastRooms} from '../../../../src/calc/sheet/engine/least.js';
+import {finished} from '../../../../src/calc/sheet/stepwise.js';
 import {board, foundIn, job, plate} from './found-check.js';
 
 const kind = (length: number, width: number, mayTurn = true) => ({length, width, mayTurn, area: length * width});
@@ -8,14 +9,14 @@ const kind = (length: number, width: number, mayTurn = true) => ({length, width,
 describe('the number of sheets that nothing can do with fewer of', () => {
   it('counts what cannot lie side by side, where area says nothing', () => {
     // 6 × 6 on 10 × 10: each needs a sheet, though by area four would do
-    expect(leastRooms([kind(6, 6)], [10], {length: 10, width: 10})).to.equal(10);
+    expect(finished(leastRooms([kind(6, 6)], [10], {length: 10, width: 10}))).to.equal(10);
     // 5 × 5: four to a sheet
-    expect(leastRooms([kind(5, 5)], [10], {length: 10, width: 10})).to.equal(3);
+    expect(finished(leastRooms([kind(5, 5)], [10], {length: 10, width: 10}))).to.equal(3);
     // 4 × 10: two to a sheet, whichever way round
-    expect(leastRooms([kind(4, 10)], [6], {length: 10, width: 10})).to.equal(3);
+    expect(finished(leastRooms([kind(4, 10)], [6], {length: 10, width: 10}))).to.equal(3);
     // turned it would lie three to a sheet
-    expect(leastRooms([kind(6, 3, false)], [4], {length: 11, width: 6})).to.equal(2);
-    expect(leastRooms([kind(6, 3)], [4], {length: 12, width: 6})).to.equal(1);
+    expect(finished(leastRooms([kind(6, 3, false)], [4], {length: 11, width: 6}))).to.equal(2);
+    expect(finished(leastRooms([kind(6, 3)], [4], {length: 12, width: 6}))).to.equal(1);
   });
 
   it('is proved for as many sheets as halves make', () => {
@@ -47,7 +48,7 @@ describe('the number of sheets that nothing can do with fewer of', () => {
           if ([off, rest].some(({length, width}) => length * width === 0)) continue;
           pieces.splice(i, 1, off, rest);
         }
-        const least = leastRooms(pieces.map(({length, width}) => kind(length, width, mayTurn)), pieces.map(() => 1), {length: 60, width: 40});
+        const least = finished(leastRooms(pieces.map(({length, width}) => kind(length, width, mayTurn)), pieces.map(() => 1), {length: 60, width: 40}));
         expect(least).to.equal(sheets);
       },
     ), {numRuns: 300});
