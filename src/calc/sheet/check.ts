@@ -3,7 +3,7 @@ import type {PartToPlace, SheetStock} from './layout.js';
 import {usable} from './shape.js';
 
 /** More pieces than this are refused rather than left to keep a page waiting. */
-export const mostPieces = 2000;
+export const mostPieces = 1000;
 
 const isLength = (length: number) => Number.isFinite(length) && length >= 0;
 

@@ -7,7 +7,7 @@ import {pace, type Stepwise} from './stepwise.js';
 export const worthKeeping = 0.025;
 
 /** Free rectangles looked at between two stops. */
-const stride = 20_000;
+const stride = 5000;
 
 /**
  * The largest rectangle of a sheet that is free of the given pieces, margins and the knife's gap, or undefined when it is

@@ -16,7 +16,7 @@ export interface Pair {
 const leastSaving = 0.05;
 
 /** Pairs of corners compared between two stops. */
-const stride = 40_000;
+const stride = 10_000;
 
 /** A bound on corners compared, so that many odd outlines cannot make a layout slow. */
 const mostCorners = 200;

@@ -41,7 +41,10 @@ interface Obstacle {
 }
 
 /** Obstacles looked at between two stops. */
-const stride = 20_000;
+const stride = 8000;
+
+/** Orders are remembered for so many lots of pieces. */
+const mostOrders = 500;
 
 /** How near to each other lengths are the same, as a share of the largest. */
 const near = 1e-11;
@@ -66,6 +69,7 @@ export function* fillInOrder(task: Task, effort: Effort, outlines: Outlines, ran
     const left = areaOfAll(task.kinds, counts);
     if (left > current) continue;
     [current, order] = [left, tried];
+    if (outlines.orders.size >= mostOrders) outlines.orders.clear();
     outlines.orders.set(lot, order);
     if (left <= least) [least, best] = [left, spots];
   }

@@ -2,5 +2,6 @@ export {cuttingOrder, type CutStep, type EdgeCut, type OutlineCut, type RulerCut
 export type {Line} from './divide.js';
 export type {Board, Box, CutNode, Cutout, Found, FoundSheet, HeldPiece, Job, JobPart, Spliced, WayToCut} from './job.js';
 export {markingOut, type MarkingOut, type Tick} from './marking-out.js';
-export {mostCorners, mostPieces} from './ready.js';
+export {mostPieces} from '../check.js';
+export {mostCorners} from './ready.js';
 export {SheetSearch} from './search.js';

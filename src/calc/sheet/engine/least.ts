@@ -22,10 +22,7 @@ const thresholdsFor = (kinds: number): number => Math.min(16, Math.ceil(Math.sqr
  */
 export function* leastRooms(kinds: readonly Kind[], counts: readonly number[], room: Room): Stepwise<number> {
   const due = pace(stride);
-  const sides = kinds.flatMap(({length, width}) => [length, width]);
-  const sharesOfAll = (whole: number) => sharesFor(sides, whole)
-    .map((share) => kinds.map(({length, width}) => ({lying: share(length), upright: share(width)})));
-  const along = sharesOfAll(room.length), across = room.length === room.width ? along : sharesOfAll(room.width);
+  const along = yield* sharesOfAll(kinds, room.length), across = room.length === room.width ? along : yield* sharesOfAll(kinds, room.width);
   const onlyLying = kinds.map(({length, width, mayTurn}) => !mayTurn || width > room.length || length > room.width);
   const onlyUpright = kinds.map(({length, width}) => length > room.length || width > room.width);
   let most = 0;
@@ -42,6 +39,17 @@ export function* leastRooms(kinds: readonly Kind[], counts: readonly number[], r
     }
   }
   return Math.ceil(most - 1e-6);
+}
+
+/** Of each share that is tried, what it makes of each kind lying and upright. */
+function* sharesOfAll(kinds: readonly Kind[], whole: number): Stepwise<(readonly {readonly lying: number; readonly upright: number}[])[]> {
+  const all = [];
+  const due = pace(stride);
+  for (const share of sharesFor(kinds.flatMap(({length, width}) => [length, width]), whole)) {
+    all.push(kinds.map(({length, width}) => ({lying: share(length), upright: share(width)})));
+    if (due(10 * kinds.length)) yield;
+  }
+  return all;
 }
 
 function sharesFor(sides: readonly number[], whole: number): Share[] {

@@ -9,6 +9,9 @@ import type {Random} from './random.js';
 import type {Ready} from './ready.js';
 import type {Kind, Spot} from './task.js';
 
+/** So many regions are remembered, in some 20 MB. */
+const mostKnown = 3e4;
+
 /** Pieces placed by their outlines, each into the notches that those before it leave. */
 export function outlines({loose: shapes, grid, job}: Ready, random: Random): Field {
   const cell = grid.metres(1);
@@ -25,11 +28,16 @@ export function outlines({loose: shapes, grid, job}: Ready, random: Random): Fie
     };
   });
   const known = new Map<Lying, Map<Lying, readonly Forbidden[]>>();
+  let regions = 0;
   const between = (a: Lying, b: Lying): readonly Forbidden[] => {
-    let ofA = known.get(a);
-    if (!ofA) known.set(a, ofA = new Map<Lying, readonly Forbidden[]>());
-    let found = ofA.get(b);
-    if (!found) ofA.set(b, found = forbidden(a.pieces, b.pieces, gap));
+    const before = known.get(a)?.get(b);
+    if (before) return before;
+    const found = forbidden(a.pieces, b.pieces, gap);
+    if ((regions += found.length) > mostKnown) {
+      known.clear();
+      regions = found.length;
+    }
+    known.set(a, (known.get(a) ?? new Map<Lying, readonly Forbidden[]>()).set(b, found));
     return found;
   };
   const orders = new Map<string, readonly number[]>();

@@ -1,5 +1,6 @@
 import {bounds} from '../../geometry/polygon/index.js';
 import type {Problem} from '../../problem.js';
+import {mostPieces} from '../check.js';
 import type {Unplaced} from '../layout.js';
 import {shapeOf, type Shape, type Usable} from '../shape.js';
 import type {Stepwise} from '../stepwise.js';
@@ -9,9 +10,6 @@ import {heldSheets, type HeldSheet} from './held.js';
 import type {Board, Job, JobPart, Spliced} from './job.js';
 import {nested, type Blocks} from './nested.js';
 import {spliced} from './splice.js';
-
-/** More pieces than this are refused, part by part, rather than left to keep a page waiting. */
-export const mostPieces = 2000;
 
 /** An outline with more corners than this is no part cut with a knife; looking for crossings in it would take too long. */
 export const mostCorners = 1000;

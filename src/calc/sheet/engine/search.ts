@@ -20,6 +20,9 @@ const patientRounds = 10;
 /** So many sizes of what might be left over are tried at a time. */
 const cornersTried = 8;
 
+/** With more pieces there is a stop before they are laid out. */
+const many = 300;
+
 /** A room that holds something. */
 interface Used {
   readonly room: BoardRoom;
@@ -231,6 +234,7 @@ export class SheetSearch {
     const packing = whole.used;
     const used = this.#used(packing);
     const {laid, left} = field.lay(used.map(({spots}) => spots));
+    if (sum(field.counts) > many) yield;
     const found = yield* foundFrom(used.map(({room}, i) => ({room, laid: laid[i] ?? []})), left, this.#least, this.#ready);
     const rank = rankOf(found, this.#areas);
     if (isBetter(rank, this.#bests.get(field)?.rank)) this.#bests.set(field, {field, packing, rank});

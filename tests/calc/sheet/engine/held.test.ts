@@ -1,4 +1,5 @@
 import {expect} from '@open-wc/testing';
+import fc from 'fast-check';
 import type {HeldPiece, Job} from '../../../../src/calc/sheet/engine/index.js';
 import {lShape} from '../../geometry/polygon/outlines.js';
 import {board, expectSound, foundIn, job, part, plate} from './found-check.js';
@@ -29,6 +30,27 @@ describe('pieces held where somebody put them', () => {
     expect(found.problems.map(({code}) => code)).to.deep.equal(['held-off-board']);
     expect(found.sheets.map((sheet) => sheet.held)).to.deep.equal([1, 4]);
     expectSound(found, what);
+  });
+
+  it('stay wherever they lay in another layout, whichever of them they are', () => {
+    const kit = [plate('wing', 0.6, 0.15), plate('body', 0.5, 0.05, {count: 3}), plate('tail', 0.2, 0.08, {count: 2}), part('l', lShape, {count: 2})];
+    fc.assert(fc.property(fc.constantFrom<Job['cuts']>('straight', 'free'), fc.array(fc.boolean(), {minLength: 8, maxLength: 8}), fc.integer({min: 1, max: 80}), (cuts, which, steps) => {
+      const first = foundIn(30, job(kit, [board(0.7, 0.5)], {gap: 0.002, cuts}));
+      const pieces = first.sheets.flatMap(({cutouts}) => cutouts.flatMap((cutout) => cutout.pieces));
+      const some = pieces.filter((_, i) => which[i]);
+      const what = job(kit, [board(0.7, 0.5)], {
+        gap: 0.002, cuts, held: some.map(({id, x, y, turn, mirrored, sheet}) => held(id, x, y, {turn, mirrored, sheet})),
+      });
+      const found = foundIn(steps, what);
+      expectSound(found, what);
+      expect(found.unplaced).to.deep.equal([]);
+      const letGo = found.problems.map(({code}) => code);
+      // nested pieces may be parted by a slanting cut only
+      expect(letGo.every((code) => code === 'held-not-straight')).to.equal(true);
+      const lie = found.sheets.flatMap((sheet) => sheet.cutouts.flatMap((cutout) => cutout.pieces.map(({id, x, y}) => `${sheet.held} ${id} ${x.toFixed(6)} ${y.toFixed(6)}`)));
+      const kept = some.filter(({id, x, y, sheet}) => lie.includes(`${sheet} ${id} ${x.toFixed(6)} ${y.toFixed(6)}`));
+      expect(kept.length).to.be.at.least(some.length - letGo.length);
+    }), {numRuns: 60});
   });
 
   it('may all be held', () => {

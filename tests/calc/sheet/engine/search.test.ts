@@ -1,7 +1,7 @@
 import {expect} from '@open-wc/testing';
 import fc from 'fast-check';
 import type {Polygon} from '../../../../src/calc/geometry/polygon/index.js';
-import {SheetSearch, type Job} from '../../../../src/calc/sheet/engine/index.js';
+import {mostPieces, SheetSearch, type Job} from '../../../../src/calc/sheet/engine/index.js';
 import {anyOutline, lShape, rectangle, taperedPanel} from '../../geometry/polygon/outlines.js';
 import {board, expectSound, foundIn, job, part, plate, stepClock} from './found-check.js';
 
@@ -162,6 +162,32 @@ describe('a search for the best layout', () => {
     expect((leftover?.length ?? 0) * (leftover?.width ?? 0)).to.be.closeTo(0.3 * 0.5, 1e-9);
   });
 
+  it('leaves a larger piece over in a corner than any strip across the board would be', () => {
+    const kit = [plate('wing', 0.66, 0.12, {mayTurn: false}), plate('body', 0.62, 0.032, {count: 2}), plate('tail', 0.24, 0.078), plate('fin', 0.07, 0.07, {count: 2})];
+    const what = job(kit, [board(0.7, 0.5)], {gap: 0.001, cuts: 'free'});
+    const found = foundIn(3000, what);
+    expectSound(found, what);
+    const {length = 0, width = 0} = found.sheets[0]?.leftover ?? {};
+    // beside the fins, above all else: wider than what the tail would leave of a strip
+    expect(length * width).to.be.above(0.18);
+    expect(Math.max(length / 0.7, width / 0.5)).to.be.below(1);
+  });
+
+  it('lays out any number of gliders', () => {
+    const kits = fc.record({kits: fc.integer({min: 1, max: 40}), wing: fc.integer({min: 30, max: 69}), cuts: fc.constantFrom<Job['cuts']>('straight', 'free')});
+    fc.assert(fc.property(kits, ({kits: n, wing, cuts}) => {
+      const kit = [
+        plate('wing', wing / 100, 0.12, {count: n, mayTurn: false}), plate('body', 0.62, 0.032, {count: 2 * n}),
+        part('panel', taperedPanel, {count: n}), plate('fin', 0.07, 0.05, {count: 2 * n}),
+      ];
+      const what = job(kit, [board(0.7, 0.5)], {gap: 0.001, cuts});
+      const found = foundIn(60, what);
+      expectSound(found, what);
+      expect(found.unplaced).to.deep.equal([]);
+      expect(found.sheets.length).to.be.at.most(1.5 * found.least + 1);
+    }), {numRuns: 25});
+  });
+
   it('cuts sheets for many gliders alike, as far as they go', () => {
     const kit = [plate('wing', 0.6, 0.15, {count: 30}), plate('body', 0.5, 0.05, {count: 60}), plate('fin', 0.08, 0.06, {count: 60})];
     const what = job(kit, [board(0.7, 0.5)], {gap: 0.001});
@@ -221,12 +247,20 @@ describe('what a search makes of bad input', () => {
     expect(found.sheets).to.have.lengthOf(1);
   });
 
+  it('lays out as many of ten thousand different parts as it takes, and names every other', () => {
+    const parts = Array.from({length: 10_000}, (_, i) => plate(`p${i}`, 0.01 + 0.0001 * (i % 97), 0.02));
+    const found = foundIn(20, job(parts, [board(0.7, 0.5)]));
+    expect(found.sheets.flatMap(({cutouts}) => cutouts)).to.have.lengthOf(mostPieces);
+    expect(found.unplaced.map(({id}) => id)).to.deep.equal(parts.slice(mostPieces).map(({id}) => id));
+    expect(found.unplaced[0]?.problem).to.deep.equal({code: 'too-many-parts', args: {id: `p${mostPieces}`, count: 1, most: mostPieces}});
+  });
+
   it('takes small steps even with as many different parts as it takes', () => {
-    const parts = Array.from({length: 2000}, (_, i) => plate(`p${i}`, 0.01 + 0.0001 * (i * 37 % 997), 0.01 + 0.0001 * (i * 53 % 499)));
+    const parts = Array.from({length: mostPieces}, (_, i) => plate(`p${i}`, 0.01 + 0.0001 * (i * 37 % 997), 0.01 + 0.0001 * (i * 53 % 499)));
     const search = new SheetSearch(job(parts, [board(0.7, 0.5)]), {now: stepClock()});
     let steps = 0;
     while (!search.found) { search.work(1); steps++; }
-    // the first layout of two thousand pieces takes long enough to be interrupted many times
+    // the first layout of so many pieces takes long enough to be interrupted many times
     expect(steps).to.be.above(50);
     expect(search.found.sheets.length).to.be.at.least(search.found.least);
   });
