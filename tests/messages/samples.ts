@@ -29,6 +29,7 @@ const own: Readonly<Record<string, readonly unknown[]>> = {
   'sheet.pictureSheet': ['‹title›', ['‹a›', '‹b›']],
   'sheet.sheetNumbers': [1, 1],
   'flight-check.out': [['‹a›', '‹b›']],
+  'reckoned.with': [stand('0', {what: ['‹a›', '‹b›'], count: 3})],
   'flight-log.several': [stand('0', {measure: 'ratio'})],
   'flight-log.settled': [stand('0', {measure: 'distance'})],
   'flight-log.open': [stand('0', {measure: 'sink'})],

@@ -17,6 +17,7 @@ import {flightPathWords} from '../../src/messages/en/flight-path.js';
 import {flightWorkingWords} from '../../src/messages/en/flight-working.js';
 import {flightWords} from '../../src/messages/en/flight.js';
 import {problemWords} from '../../src/messages/en/problems.js';
+import {reckonedWords} from '../../src/messages/en/reckoned.js';
 import {sheetFileWords} from '../../src/messages/en/sheet-files.js';
 import {sheetTemplateWords} from '../../src/messages/en/sheet-templates.js';
 import {sheetWords} from '../../src/messages/en/sheet.js';
@@ -28,5 +29,5 @@ import type {Topic} from '../../src/messages/topic.js';
 export const topics: readonly Topic<unknown>[] = [
   balanceWords, balanceWorkingWords, camberWords, camberWorkingWords, commonWords, dihedralWords, dihedralFigureWords, dihedralWorkingWords,
   dimensionNotes, dimensionWords, drawingWords, flightWords, flightCheckWords, flightWorkingWords, flightPathWords, flightPathWorkingWords, problemWords, sheetWords, sheetFileWords, sheetTemplateWords,
-  flightLogWords, flightLogPanelWords, tailShimWords, tailShimWorkingWords,
+  reckonedWords, flightLogWords, flightLogPanelWords, tailShimWords, tailShimWorkingWords,
 ];

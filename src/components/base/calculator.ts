@@ -10,6 +10,7 @@ import {equationStyles} from './equation-styles.js';
 import {explain} from './explain.js';
 import {Fields} from './fields.js';
 import {figureStyles} from './figure.js';
+import {reckoned} from './reckoned.js';
 import {baseStyles, calculatorStyles, fieldStyles} from './styles.js';
 
 /** The answer in words: one sentence to act on, what is exact set between `**`, and what follows from it. */
@@ -38,7 +39,10 @@ export abstract class Calculator<R> extends GliderElement {
   #good: R | undefined;
   #opened = false;
 
-  /** The dimensions this calculator reads: an entry refused at one of them greys the answer. */
+  /**
+   * The dimensions this calculator reads: an entry refused at one of them greys the answer, and of the measurements on the finished plane among them
+   * the answer says that it was reckoned with them.
+   */
   protected abstract readonly paths: readonly DimensionPath[];
   protected abstract work(): Outcome<R>;
   protected abstract renderHeading(): string;
@@ -113,9 +117,10 @@ export abstract class Calculator<R> extends GliderElement {
   #renderAnswer(good: R | undefined, result: Outcome<R>): TemplateResult {
     const said = good === undefined ? undefined : this.answer(good);
     if (result.ok && said) this.announcer.hear(plain(said.sentence), this.reader);
+    const aside = [said?.aside, said && reckoned(this, (path) => this.paths.includes(path))].filter(Boolean).join(' ');
     const loose = result.ok ? [] : result.problems.filter((p) => !this.besideAField(p));
     return html`${said ? html`<p class="answer ${result.ok ? '' : 'stale'}" part="answer">${emphasised(said.sentence)}${
-      said.aside ? html`<span class="aside" part="aside">${emphasised(said.aside)}</span>` : nothing}</p>` : nothing}
+      aside ? html`<span class="aside" part="aside">${emphasised(aside)}</span>` : nothing}</p>` : nothing}
       ${result.ok ? nothing : html`<p class="problem" part="problem">${said ? this.say(commonWords).stale : this.say(commonWords).unanswered}</p>`}
       ${loose.map((p) => html`<p class="problem" part="problem">${explain(this, p)}</p>`)}`;
   }

@@ -24,7 +24,7 @@ const shortNames = {
 } as const satisfies Readonly<Record<string, DimensionPath>>;
 
 /** Dimensions that change nothing here. */
-const notRead = /^(name$|launch\.|board\.(length|width|margin|gap))/;
+const notRead = /^(name$|launch\.|built\.(bow|leftTip|rightTip)|board\.(length|width|margin|gap))/;
 const first = ['arrangement.tailIncidence', 'arrangement.wingIncidence'] as const satisfies readonly DimensionPath[];
 const others = ['tail.chord', 'wing.chord', 'board.thickness', 'ballast.masses', 'measured.mass', 'measured.balance', 'arrangement.wingAt'] as const satisfies readonly DimensionPath[];
 const shown: ReadonlySet<string> = new Set([...first, ...others]);

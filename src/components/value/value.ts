@@ -15,7 +15,13 @@ import {commonWords} from '../../messages/en/common.js';
 import {dimensionWords} from '../../messages/en/dimensions.js';
 import {GliderElement} from '../base/element.js';
 import {explain} from '../base/explain.js';
+import {reckoned} from '../base/reckoned.js';
 import {baseStyles} from '../base/styles.js';
+
+/** The measurements on the finished plane that values about it depend on, by group. */
+const measuredIn: Readonly<Record<string, RegExp>> = {
+  flight: /^measured\.|^built\.(?!bow|leftTip|rightTip)/, balance: /^measured\.|^built\.tip/, mass: /^measured\.mass$|^built\.tip/,
+};
 
 /**
  * A live number inside a sentence: `<glider-value name="wing.span">30 cm</glider-value>`. The author's own text stands there until the
@@ -100,7 +106,8 @@ export class GliderValue extends GliderElement {
       return this.#lastGood === undefined ? html`<slot></slot>` : html`<span part="value" class="stale">${this.#lastGood}</span>`;
     }
     this.#lastGood = text;
-    return html`<span part="value">${text}</span>`;
+    const reads = Object.entries(measuredIn).find(([group]) => name?.startsWith(`${group}.`))?.[1];
+    return html`<span part="value" title=${(reads && reckoned(this, (path) => reads.test(path))) ?? nothing}>${text}</span>`;
   }
 
   #text(): string | undefined {

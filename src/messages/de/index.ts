@@ -22,6 +22,7 @@ export default {
   'flight-path-working': () => import('./flight-path-working.js'),
   'flight-working': () => import('./flight-working.js'),
   'problems': () => import('./problems.js'),
+  'reckoned': () => import('./reckoned.js'),
   'sheet': () => import('./sheet.js'),
   'sheet-files': () => import('./sheet-files.js'),
   'sheet-templates': () => import('./sheet-templates.js'),
