@@ -32,7 +32,7 @@ function shapeOf(words: unknown, path: string): readonly string[] {
 /** The same in both languages: symbols, names, and words that German has taken over or had first. */
 const shared: ReadonlySet<string> = new Set([
   'common.dash', 'balance.grams', 'balance.pieces', 'balance-working.moments.moment', 'sheet.piece', 'sheet.sheetNumbers', 'sheet.pictureSheet', 'drawing.inUnit',
-  'drawing.rows.several', 'drawing.heading', 'drawing.title', 'flight-check.plot.ratio', 'flight-check.wags.not', 'flight-path.seconds', 'flight-path.landing',
+  'drawing.rows.several', 'drawing.heading', 'drawing.title', 'flight-check.plot.ratio', 'flight-check.wags.not', 'flight-path.seconds', 'flight-path.landing', 'flight-path.plan.bank',
   'flight-log.Version', 'flight-log.columns.version', 'flight-log.wind', 'flight-log.unsaid', 'flight-log.from', 'flight-log-panels.unnamed',
 ]);
 
@@ -72,7 +72,7 @@ describe('German', () => {
 
   it('counts in the right case and number', async () => {
     const {default: sheet} = await import('../../src/messages/de/sheet.js');
-    const fits = {sheets: 1, kits: 1, sheet: '1000 × 500 mm', leftover: undefined, from: 'one'} as const;
+    const fits = {sheets: 1, kits: 1, old: 0, sheet: '1000 × 500 mm', leftover: undefined, from: 'one'} as const;
     expect(sheet.fits(fits)).to.equal('Alles passt auf **eine Platte** von 1000 × 500 mm; ein brauchbarer Rest bleibt nicht.');
     expect(sheet.fits({...fits, sheets: 3, kits: 12, leftover: '300 × 200 mm', from: 'last'}))
       .to.equal('**12 Gleiter** brauchen **drei Platten** von 1000 × 500 mm; von der letzten bleibt ein Stück von **300 × 200 mm** übrig.');

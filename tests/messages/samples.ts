@@ -12,11 +12,16 @@ function stand(name: string, known: Readonly<Record<string, unknown>>): unknown 
 /** What must be a number, a list, or one of a few words for a sentence to be made. */
 const usual: Readonly<Record<string, unknown>> = {
   side: 'rear', place: 'edge', where: 'edge', propped: 'panel', end: 'nose', heavy: 'nose', part: 'wing', missing: ['wing', 'fin'], at: ['‹at›'],
-  sheets: 2, kits: 2, gliders: 3, used: 1, needed: 2, layers: 2, perSheet: 2, first: 1, alike: 3, only: false,
+  sheets: 2, kits: 2, gliders: 3, used: 1, needed: 2, layers: 2, perSheet: 2, first: 1, alike: 3, only: false, old: 2, wanted: 3, spare: 2, again: false, along: true, better: 2,
 };
 
 /** Sentences whose arguments are not spoken as they are. */
 const own: Readonly<Record<string, readonly unknown[]>> = {
+  'as-built.turns': [stand('0', {way: 'right'})],
+  'as-built.hardlyTurns': ['right'],
+  'as-built.rollsOver': ['right'],
+  'as-built.tooFarOff': [['‹a›', '‹b›']],
+  'as-built.picture': [stand('0', {measured: 2})],
   'balance.piece': ['eur-0.05', 3],
   'camber.stack': [2, 3, 4],
   'tail-shim.series': [2, 3, 4],
@@ -30,6 +35,13 @@ const own: Readonly<Record<string, readonly unknown[]>> = {
   'sheet.sheetNumbers': [1, 1],
   'flight-check.out': [['‹a›', '‹b›']],
   'reckoned.with': [stand('0', {what: ['‹a›', '‹b›'], count: 3})],
+  'flight-path.turns': [stand('0', {way: 'right'})],
+  'flight-path.hardlyTurns': [stand('0', {way: 'right'})],
+  'flight-path.rollsOver': ['right'],
+  'flight-path.steepTurn': ['right'],
+  'flight-path.nowTurning': [stand('0', {way: 'right'})],
+  'flight-path.plan.aside': ['‹distance›', 'right'],
+  'flight-path.plan.picture': [stand('0', {way: 'right'})],
   'flight-log.several': [stand('0', {measure: 'ratio'})],
   'flight-log.settled': [stand('0', {measure: 'distance'})],
   'flight-log.open': [stand('0', {measure: 'sink'})],
@@ -46,6 +58,12 @@ const own: Readonly<Record<string, readonly unknown[]>> = {
   'sheet.gives': [stand('0', {...usual, from: 'last', used: 2})],
   'sheet.use': [stand('0', {used: '‹used›'})],
   'sheet.because.area': [2],
+  'sheet.because.bound': [2],
+  'sheet-lists.off': [['‹a›', '‹b›']],
+  'sheet-lists.outline': [['‹a›', '‹b›']],
+  'sheet-lists.slanting': [['‹a›', '‹b›']],
+  'sheet-lists.edge': [stand('0', {pieces: ['‹a›', '‹b›']})],
+  'sheet-search.manyHeld': [2],
 };
 
 /** Arguments for the sentence at a path such as `camber.gives`. */

@@ -2,17 +2,19 @@ import {css, html, nothing} from 'lit';
 import type {PropertyValues, TemplateResult} from 'lit';
 import {live} from 'lit/directives/live.js';
 import {dimensionPaths, type DimensionPath} from '../../calc/design/dimensions.js';
+import type {Crooked} from '../../calc/flight/simulation/crooked.js';
 import type {Comparison, ThrowStudy} from '../../calc/flight/simulation/throw-study.js';
-import {refused, type Outcome, type Problem} from '../../calc/problem.js';
+import {good, refused, type Outcome, type Problem} from '../../calc/problem.js';
 import type {FlightPathPicture} from '../../drawing/figures/flight-path.js';
 import {flightPathWords} from '../../messages/en/flight-path.js';
 import {Calculator, type Answer} from '../base/calculator.js';
 import {shortProperties} from '../base/element.js';
 import {Figure} from '../base/figure.js';
 import {later} from '../base/later.js';
+import {OwnField} from '../base/own-field.js';
 import type * as Picturing from './picture.js';
 import {Player} from './player.js';
-import {distanceWords, fullNameOf, handWords, high, mainOf, momentWords, nameOf, seconds, speedWords, throwAnswer} from './sentences.js';
+import {distanceWords, fullNameOf, handWords, high, mainOf, momentWords, nameOf, seconds, speedWords, throwAnswer, turnedName} from './sentences.js';
 
 const shortNames = {
   height: 'launch.height', speed: 'launch.speed', angle: 'launch.angle', pitch: 'launch.pitch', wind: 'launch.wind',
@@ -34,6 +36,7 @@ const comparisons = ['throws', 'balances', 'one'] as const satisfies readonly Co
 const isComparison = (name: string | null | undefined): name is Comparison => (comparisons as readonly unknown[]).includes(name);
 
 const loadStudy = () => import('../../calc/flight/simulation/throw-study.js');
+const loadTurning = () => import('../../calc/flight/simulation/turn-study.js');
 const loadWorking = () => import('./working.js');
 
 /**
@@ -84,6 +87,7 @@ export class GliderFlightPath extends Calculator<ThrowStudy> {
     .moment input:focus-visible { outline: 2px solid var(--_accent); outline-offset: 2px; }
     .moment output { grid-column: 1 / -1; font-size: .95em; min-block-size: 3em; }
     .why { margin: 0; padding: 0; list-style: none; display: grid; gap: .3rem; font-size: .95em; max-inline-size: 68ch; }
+    fieldset.fields { grid-column: 1 / -1; margin-block-start: .6rem; }
     .compared { display: grid; gap: .4rem 2.4rem; align-items: start; margin-block-end: .8rem; }
     .empty { grid-column: 1 / -1; }
     .flights { overflow-x: auto; }
@@ -115,6 +119,10 @@ export class GliderFlightPath extends Calculator<ThrowStudy> {
 
   protected readonly paths = dimensionPaths.filter((path) => !notRead.test(path));
 
+  readonly #fin = new OwnField(this, 'crooked-fin', 'length', [-0.025, 0.025], 0);
+  readonly #tip = new OwnField(this, 'crooked-tip', 'mass', [-0.03, 0.03], 0);
+  readonly #twist = new OwnField(this, 'crooked-twist', 'angle', [-8 * Math.PI / 180, 8 * Math.PI / 180], 0);
+  #turned: {readonly straight: ThrowStudy; readonly key: string; readonly study: Outcome<ThrowStudy>} | undefined;
   readonly #player = new Player(this, () => Math.max(0, ...this.good?.flown.map(({track}) => track.last.time) ?? []));
   #picturing: typeof Picturing | undefined;
   readonly #figure = new Figure<FlightPathPicture>(this, {
@@ -134,7 +142,24 @@ export class GliderFlightPath extends Calculator<ThrowStudy> {
 
   protected work(): Outcome<ThrowStudy> {
     // without it there is nothing wrong, only nothing to say yet
-    return later(this, loadStudy)?.throwStudy(this.state.design, this.#comparison) ?? refused();
+    const study = later(this, loadStudy)?.throwStudy(this.state.design, this.#comparison) ?? refused();
+    const {crooked} = this;
+    if (!study.ok || !crooked) return study;
+    const turning = later(this, loadTurning);
+    if (!turning) return study;
+    const key = JSON.stringify(crooked);
+    if (this.#turned?.straight !== study.value || this.#turned.key !== key) {
+      this.#turned = {straight: study.value, key, study: good(turning.withTurn(study.value, this.state.design, crooked))};
+    }
+    return this.#turned.study;
+  }
+
+  /** What is crooked about the plane, as typed; nothing where nothing is. */
+  get crooked(): Crooked | undefined {
+    const {fins} = this.state.design.tail;
+    const fin = fins.count > 0 ? Math.asin(Math.min(Math.max((this.#fin.value ?? 0) / fins.chord, -0.4), 0.4)) : 0;
+    const tipMass = this.#tip.value ?? 0, twist = this.#twist.value ?? 0;
+    return fin === 0 && tipMass === 0 && twist === 0 ? undefined : {fin, tipMass, twist};
   }
 
   override render(): TemplateResult {
@@ -150,9 +175,10 @@ export class GliderFlightPath extends Calculator<ThrowStudy> {
   protected renderPicture(study: ThrowStudy): TemplateResult {
     const words = this.say(flightPathWords);
     const why = !study.trim.ok ? [] : study.flown.flatMap(({id}) => id in words.why ? [words.why[id as keyof typeof words.why]] : []);
-    return html`${this.#figure.render(words.picture(study.flown.map((one) => words.pictured({
+    const pictured = words.picture(study.flown.map((one) => words.pictured({
       name: fullNameOf(this, one, study), distance: distanceWords(this, one), top: high(this, one.track.highest.height),
-    })).join('; ')))}
+    })).join('; '));
+    return html`${this.#figure.render([pictured, ...turnedName(this, study)].join(' '))}
       ${this.#renderMoment(study)}
       <div class="compared">${this.#renderTable(study)}${why.length === 0 ? nothing : html`<ul class="why">${why.map((sentence) => html`<li>${sentence}</li>`)}</ul>`}</div>
       <p class="caution">${words.caution}</p>`;
@@ -193,8 +219,17 @@ export class GliderFlightPath extends Calculator<ThrowStudy> {
         }}>${comparisons.map((one) => html`<option value=${one} ?selected=${one === chosen}>${words.comparisons[one]}</option>`)}</select></span></div>
       ${first.map(of)}
       ${this.good ? html`<p class="source empty">${words.leftEmpty(handWords(this, this.good.right))}</p>` : nothing}
+      ${this.#renderCrooked()}
       ${this.fields.more(() => others.map(of))}
     </div>`;
+  }
+
+  #renderCrooked(): TemplateResult {
+    const {crooked: words} = this.say(flightPathWords);
+    const again = (): void => { this.requestUpdate(); };
+    return html`<fieldset class="fields"><legend>${words.legend}</legend>
+      ${this.state.design.tail.fins.count > 0 ? this.#fin.render(words.fin, again) : nothing}${this.#tip.render(words.tip, again)}${this.#twist.render(words.twist, again)}
+      <p class="source empty">${words.note}</p></fieldset>`;
   }
 
   /** Only where its field is one of those shown here. */

@@ -1,10 +1,12 @@
 import type {Flown, ThrowStudy} from '../../calc/flight/simulation/throw-study.js';
 import type {Moment} from '../../calc/flight/simulation/track.js';
+import type {TurnPoint} from '../../calc/flight/simulation/turning.js';
 import type {FlightPathPicture, PathSketch, PlaneSketch} from '../../drawing/figures/flight-path.js';
 import {flightPathWords} from '../../messages/en/flight-path.js';
 import {gravity} from '../../calc/aero/air.js';
 import type {GliderElement} from '../base/element.js';
 import {far, high, mainOf, nameOf, seconds} from './sentences.js';
+import {turnNow, turnPicture} from './turn-picture.js';
 
 export {drawFlightPath} from '../../drawing/figures/flight-path.js';
 
@@ -21,12 +23,17 @@ export function flightPathPicture(host: GliderElement, study: ThrowStudy, time: 
   let kept = drawn.get(study);
   if (kept?.reader !== reader) drawn.set(study, kept = {reader, still: pictureOf(host, study)});
   if (kept.shown?.time !== time) {
-    kept.shown = {time, picture: {...kept.still, planes: time > 0 ? study.flown.map(({id, track}) => ({key: id, ...planeAt(track.at(time))})) : []}};
+    const {still} = kept, turn = study.turn?.ok ? study.turn.value : undefined;
+    kept.shown = {time, picture: time > 0 ? {
+      ...still, planes: study.flown.map(({id, track}) => ({key: id, ...planeAt(track.at(time))})), ...(still.plan && turn && {plan: turnNow(host, still.plan, turn, time)}),
+    } : {...still, planes: []}};
   }
   return kept.shown.picture;
 }
 
-const planeAt = ({x, height, pitch}: Moment): PlaneSketch => ({at: {x: x * MM, y: -Math.max(height, 0) * MM}, pitch});
+const planeAt = (moment: Moment | TurnPoint): PlaneSketch => ({
+  at: {x: moment.x * MM, y: -Math.max(moment.height, 0) * MM}, pitch: moment.pitch, ...('heading' in moment && {side: Math.cos(moment.heading)}),
+});
 
 function pictureOf(host: GliderElement, study: ThrowStudy): Omit<FlightPathPicture, 'planes'> {
   const words = host.say(flightPathWords);
@@ -42,6 +49,7 @@ function pictureOf(host: GliderElement, study: ThrowStudy): Omit<FlightPathPictu
       words: words.ball(far(host, ball)),
     },
     ruler: {unit, write: (n) => host.write(n, 'count', {digits: 0}), symbol: host.system === 'inch' ? 'ft' : 'm'},
+    ...(study.turn?.ok && {plan: turnPicture(host, study.turn.value)}),
     words: {hand: high(host, height), top: main && main.track.highest.height > height + 0.1 ? high(host, main.track.highest.height) : undefined},
   };
 }

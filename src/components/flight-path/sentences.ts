@@ -27,9 +27,9 @@ export function handWords(host: GliderElement, {speed, angle}: Throw): {readonly
   return {speed: speedWords(host, speed), angle: turned, way: Math.abs(angle) < Math.PI / 360 ? 'level' : angle < 0 ? 'down' : 'up'};
 }
 
-/** The flight that the answer is about: the reader's own throw where it differs. */
+/** The flight that the answer is about: of the plane as crooked as it is, of the reader's own throw where it differs. */
 export const mainOf = ({flown}: ThrowStudy): Flown | undefined =>
-  flown.find(({id}) => id === 'own') ?? flown.find(({id}) => id === 'right');
+  flown.find(({id}) => id === 'crooked') ?? flown.find(({id}) => id === 'own') ?? flown.find(({id}) => id === 'right');
 
 export const distanceWords = (host: GliderElement, {track: {last, ended}}: Flown): string =>
   ended === 'landed' ? far(host, last.x) : host.say(flightPathWords).stillFlying(far(host, last.x));
@@ -46,10 +46,12 @@ export function throwAnswer(host: GliderElement, study: ThrowStudy): Answer {
   const {height} = main.thrown;
   const top = main.track.highest.height > height + 0.05 ? high(host, main.track.highest.height) : undefined;
   const still = Math.abs(main.thrown.wind) < 1e-9;
+  const own = main.thrown.speed !== right.speed || main.thrown.angle !== right.angle || main.thrown.attack !== right.attack;
+  const throws = own
+    ? words.own({...handWords(host, main.thrown), ...flies, top, should: speedWords(host, right.speed)})
+    : words.right({...handWords(host, right), ...flies, ball: far(host, ball)});
   return {
-    sentence: main.id === 'own'
-      ? words.own({...handWords(host, main.thrown), ...flies, top, should: speedWords(host, right.speed)})
-      : words.right({...handWords(host, right), ...flies, ball: far(host, ball)}),
+    sentence: [throws, ...turnSentence(host, study)].join(' '),
     aside: [
       words.tape({ball: far(host, ball), height: high(host, height)}),
       ...still ? [words.speedRange(speedWords(host, speed.least), speedWords(host, speed.most))] : [],
@@ -57,6 +59,35 @@ export function throwAnswer(host: GliderElement, study: ThrowStudy): Answer {
     ].join(' '),
   };
 }
+
+const side = (value: number): 'left' | 'right' => (value < 0 ? 'left' : 'right');
+
+/** How far to a side, and to which. */
+export const asideWords = (host: GliderElement, y: number): string => host.say(flightPathWords).plan.aside(high(host, Math.abs(y)), side(y));
+
+export const bankWords = (host: GliderElement, bank: number): string => host.write(Math.abs(bank), 'angle', {digits: 0});
+
+const tipped = 20 * Math.PI / 180;
+/** Turned less than this when it lands, it hardly turns. */
+const hardly = 3 * Math.PI / 180;
+
+function turnSentence(host: GliderElement, {turn}: ThrowStudy): readonly string[] {
+  if (!turn) return [];
+  const words = host.say(flightPathWords);
+  if (!turn.ok) return [words.crookedNoGlide];
+  const {last, radius, tightening, ends, bank} = turn.value;
+  const way = side(last.heading), aside = high(host, Math.abs(last.y));
+  if (ends === 'tight') return [Math.abs(bank) > Math.PI / 3 ? words.rollsOver(side(bank)) : words.steepTurn(way)];
+  // over on its side before it has come round
+  if (Math.abs(bank) > tipped && side(bank) !== way) return [words.rollsOver(side(bank))];
+  if (Math.abs(last.heading) < hardly) return [words.hardlyTurns({way, aside})];
+  const landsThere = ends === 'landed' && side(last.y) === way && Math.abs(last.heading) < Math.PI;
+  return [words.turns({way, across: far(host, 2 * Math.abs(radius)), tighter: tightening, aside: landsThere ? aside : undefined})];
+}
+
+/** What the view from above shows, where there is one. */
+export const turnedName = (host: GliderElement, {turn}: ThrowStudy): readonly string[] =>
+  turn?.ok ? [host.say(flightPathWords).plan.picture({distance: high(host, Math.abs(turn.value.last.y)), way: side(turn.value.last.y)})] : [];
 
 function whyNot(host: GliderElement, problem: Problem | undefined): string {
   const words = host.say(flightPathWords);
@@ -89,14 +120,17 @@ export function fullNameOf(host: GliderElement, {id, noseMass}: Flown, study: Th
 
 /** Where a plane is at one moment, in words. */
 export function momentWords(host: GliderElement, one: Flown, time: number, study: ThrowStudy): string {
+  const {turn} = study;
   const words = host.say(flightPathWords);
   const name = nameOf(host, one.id, study);
   const {last, ended} = one.track;
   if (time >= last.time && ended === 'landed') return words.landed({name, time: seconds(host, last.time), distance: far(host, last.x)});
   const moment: Moment = one.track.at(time);
   const nose = Math.atan2(Math.sin(moment.pitch), Math.cos(moment.pitch));
-  return words.now({
+  const now = words.now({
     name, time: seconds(host, time, 2), height: high(host, moment.height), distance: far(host, moment.x), speed: speedWords(host, moment.speed),
     nose: host.write(Math.abs(nose), 'angle', {digits: 0}), up: nose >= 0,
   });
+  const turned = one.id === 'crooked' && turn?.ok ? turn.value.at(time) : undefined;
+  return turned ? `${now}, ${words.nowTurning({bank: bankWords(host, turned.bank), aside: high(host, Math.abs(turned.y)), way: side(turned.y)})}` : now;
 }

@@ -1,10 +1,13 @@
 import {through, type Pen, type Stroke, type XY} from '../pen.js';
 import {fitView, type View} from '../view.js';
+import {drawTurn, roomForTurn, type TurnPicture} from './turn.js';
 
 /** A plane where it is, and how far its nose points up, rad. */
 export interface PlaneSketch {
   readonly at: XY;
   readonly pitch: number;
+  /** How much of its length is seen: 1 from its left side, 0 from behind, −1 coming back. */
+  readonly side?: number;
 }
 
 /** The way of one flight, in millimetres from the foot of the hand, y down from the floor's level upwards less than nothing. */
@@ -29,6 +32,8 @@ export interface FlightPathPicture {
   readonly planes: readonly (PlaneSketch & {readonly key: string})[];
   readonly ruler: {readonly unit: number; readonly write: (n: number) => string; readonly symbol: string};
   readonly words: {readonly hand: string; readonly top: string | undefined};
+  /** The turn of one of them from above, below the rest and to the same scale. */
+  readonly plan?: TurnPicture;
 }
 
 const strokes: Readonly<Record<PathSketch['style'], Stroke>> = {main: 'cut', right: 'fine', long: 'dash', short: 'thin', dotted: 'mark'};
@@ -38,16 +43,19 @@ const widthOf = (words: string): number => words.length * 6.9;
 const rowHeight = 18;
 
 export function drawFlightPath(pen: Pen, widthPx: number, data: FlightPathPicture): View {
-  const all = [...data.paths.flatMap(({points}) => points), ...data.ball?.points ?? []];
+  const {plan} = data;
+  const all = [...data.paths.flatMap(({points}) => points), ...data.ball?.points ?? [], ...plan?.points ?? []];
   const stature = statureFor(data.hand);
   const left = Math.min(-0.45 * stature, ...all.map(({x}) => x)), right = Math.max(data.hand, ...all.map(({x}) => x));
-  const top = Math.min(-data.hand - 0.25 * stature, ...all.map(({y}) => y));
+  const top = Math.min(-data.hand - 0.25 * stature, ...data.paths.flatMap(({points}) => points.map(({y}) => y)));
   const content = {x: left, y: top, width: right - left, height: -top};
   const pads = {left: 12, right: 16, top: 26, bottom: 30};
-  const fitted = fitView(content, widthPx, pads, 440);
+  const across = plan ? roomForTurn(plan) : undefined;
+  const fitted = fitView({...content, height: content.height + (across?.height ?? 0)}, widthPx, pads, across ? 640 : 440);
   const landings = rowsFor(data, fitted);
   const rows = Math.max(0, ...landings.map(({row}) => row + 1));
-  const view = {...fitted, box: {...fitted.box, height: fitted.box.height + rows * rowHeight * fitted.mmPerPx}};
+  const below = (pads.bottom + rows * rowHeight) * fitted.mmPerPx;
+  const view = {...fitted, box: {...fitted.box, height: fitted.box.height + rows * rowHeight * fitted.mmPerPx + (across?.lettering ?? 0) * fitted.mmPerPx}};
   pen.begin(view);
   drawFloor(pen, view, data);
   for (const {key, x, row} of landings) {
@@ -71,6 +79,7 @@ export function drawFlightPath(pen: Pen, widthPx: number, data: FlightPathPictur
     pen.circle(`now-${key}-halo`, plane.at, small * (main ? 11 : 7), 'none', 'paper');
     drawPlane(pen, `now-${key}`, plane, small * (main ? 13 : 9), main ? 'accent' : 'cut');
   }
+  if (plan) drawTurn(pen, view, below, every, plan);
   pen.finish();
   return view;
 }
@@ -162,8 +171,8 @@ function drawThrower(pen: Pen, hand: number, stature: number): void {
 }
 
 /** A plane from its left side flying to the right, `half` pixels from its middle to its nose. */
-function drawPlane(pen: Pen, key: string, {at, pitch}: PlaneSketch, half: number, stroke: Stroke): void {
+function drawPlane(pen: Pen, key: string, {at, pitch, side = 1}: PlaneSketch, half: number, stroke: Stroke): void {
   const r = half * pen.u, cosine = Math.cos(pitch), sine = Math.sin(pitch);
-  const on = (x: number, up: number): XY => ({x: at.x + r * (x * cosine - up * sine), y: at.y - r * (x * sine + up * cosine)});
+  const on = (x: number, up: number): XY => ({x: at.x + side * r * (x * cosine - up * sine), y: at.y - r * (x * sine + up * cosine)});
   pen.path(key, through([on(1, 0), on(-1, 0), on(-1.1, 0.42), on(-0.75, 0)]) + through([on(0.42, 0.12), on(-0.12, 0.12)]), stroke);
 }

@@ -22,7 +22,7 @@ const words: typeof flightPathWords.en = {
   stalls: (edge) => `Er gleitet noch nicht, die Strömung reißt ab: zuerst die Hinterkante des Höhenleitwerks um **${edge}** senken.`,
   thrownAllTheSame: 'Das Bild zeigt, was er tut, wenn er so geworfen wird, wie er ist.',
   names: {
-    'own': 'eigener Wurf', 'right': 'richtig', 'slow': 'zu langsam', 'fast': 'zu schnell', 'up': 'zu steil', 'nose-heavy': 'kopflastig', 'tail-heavy': 'schwanzlastig',
+    'own': 'eigener Wurf', 'right': 'richtig', 'slow': 'zu langsam', 'fast': 'zu schnell', 'up': 'zu steil', 'nose-heavy': 'kopflastig', 'tail-heavy': 'schwanzlastig', 'crooked': 'schief',
   },
   asItIs: 'wie er ist',
   more: (mass) => `${mass} mehr an der Nase`,
@@ -47,6 +47,22 @@ const words: typeof flightPathWords.en = {
   landing: (name, distance) => `${name} ${distance}`,
   picture: (flights) => `Seitenansicht der Würfe, maßstäblich, die Gleiter größer gezeichnet, als sie sind: ${flights}.`,
   pictured: (a) => `${a.name}, ${a.distance} weit und höchstens ${a.top} hoch`,
+  turns: (a) =>
+    `So schief fliegt er eine **${a.way === 'left' ? 'Links' : 'Rechts'}kurve**, am Ende auf einem Kreis von etwa **${a.across}** Durchmesser${a.tighter ? ', der noch enger wird' : ''}${a.aside === undefined ? '' : `, und landet **${a.aside}** ${a.way === 'left' ? 'links' : 'rechts'}`}.`,
+  hardlyTurns: (a) => `So schief biegt er kaum nach ${a.way === 'left' ? 'links' : 'rechts'} ab: Wo er landet, ist er **${a.aside}** daneben.`,
+  rollsOver: (way) => `So schief rollt er nach **${way === 'left' ? 'links' : 'rechts'}** um: vor dem Werfen richten.`,
+  steepTurn: (way) => `So schief fliegt er nach ${way === 'left' ? 'links' : 'rechts'} und hebt oder senkt die Nase steiler, als die Kurve hier verfolgt werden kann.`,
+  crookedNoGlide: 'Mit diesem Gewicht an der Flügelspitze gleitet er nicht mehr.',
+  crooked: {
+    legend: 'Was schief ist', note: 'Nach rechts, von hinten gesehen; für links mit Minuszeichen. Der Wurf wird damit verfolgt, und eine Ansicht von oben zeigt die Kurve.',
+    fin: 'Seitenleitwerk: Hinterkante steht nach rechts um', tip: 'Gewicht an der rechten Flügelspitze', twist: 'Linke Flügelhälfte vorn höher eingestellt um',
+  },
+  plan: {
+    above: 'Von oben', behind: 'Von hinten', aside: (distance, way) => `${distance} ${way === 'left' ? 'links' : 'rechts'}`,
+    bank: (a) => `${a.time}: ${a.bank}`,
+    picture: (a) => `Darunter die Kurve von oben, im selben Maßstab: Sie endet ${a.distance} ${a.way === 'left' ? 'links' : 'rechts'}; und die Querlage von hinten.`,
+  },
+  nowTurning: (a) => `Querlage ${a.bank}, ${a.aside} ${a.way === 'left' ? 'links' : 'rechts'}`,
   caution: 'Weg von Gesichtern, Augen und Straßen werfen, niemand darf davor stehen; die Regeln zum Fliegen vor Ort und die Aufsicht gehen vor. Ballast an der Nase so festkleben, dass er nicht wegfliegen kann.',
 };
 

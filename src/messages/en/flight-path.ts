@@ -26,7 +26,7 @@ export const flightPathWords = topic('flight-path', {
   stalls: (edge: string) => `It does not glide yet, it stalls: lower the rear edge of the tailplane by **${edge}** first.`,
   thrownAllTheSame: 'The picture shows what it does when it is thrown as it is.',
   names: {
-    'own': 'your throw', 'right': 'right', 'slow': 'too slow', 'fast': 'too fast', 'up': 'too steep', 'nose-heavy': 'nose-heavy', 'tail-heavy': 'tail-heavy',
+    'own': 'your throw', 'right': 'right', 'slow': 'too slow', 'fast': 'too fast', 'up': 'too steep', 'nose-heavy': 'nose-heavy', 'tail-heavy': 'tail-heavy', 'crooked': 'crooked',
   },
   asItIs: 'as it is',
   more: (mass: string) => `${mass} more at the nose`,
@@ -52,5 +52,21 @@ export const flightPathWords = topic('flight-path', {
   landing: (name: string, distance: string) => `${name} ${distance}`,
   picture: (flights: string) => `Side view of the throws, to scale, the planes drawn larger than they are: ${flights}.`,
   pictured: (a: {name: string; distance: string; top: string}) => `${a.name}, ${a.distance} far and ${a.top} high at most`,
+  turns: (a: {way: 'left' | 'right'; across: string; tighter: boolean; aside: string | undefined}) =>
+    `Crooked like that it turns **${a.way}**, at the end on a circle about **${a.across}** across${a.tighter ? ' that is still getting tighter' : ''}${a.aside === undefined ? '' : `, and lands **${a.aside}** to the ${a.way}`}.`,
+  hardlyTurns: (a: {way: 'left' | 'right'; aside: string}) => `Crooked like that it turns ${a.way} so little that it is **${a.aside}** aside where it lands.`,
+  rollsOver: (way: 'left' | 'right') => `Crooked like that it rolls over to the **${way}**: straighten it before you throw it.`,
+  steepTurn: (way: 'left' | 'right') => `Crooked like that it turns ${way}, and noses up or down more steeply than a turn can be followed here.`,
+  crookedNoGlide: 'With that weight at the tip it does not glide any more.',
+  crooked: {
+    legend: 'What is crooked', note: 'To the right, seen from behind; a minus sign for the left. The throw is followed with it, and a view from above shows the turn.',
+    fin: 'Fin: rear edge stands to the right by', tip: 'Weight at the right tip', twist: 'Left half of the wing set higher in front by',
+  },
+  plan: {
+    above: 'Seen from above', behind: 'Seen from behind', aside: (distance: string, way: 'left' | 'right') => `${distance} to the ${way}`,
+    bank: (a: {time: string; bank: string}) => `${a.time}: ${a.bank}`,
+    picture: (a: {distance: string; way: 'left' | 'right'}) => `Below, the turn seen from above to the same scale: it ends ${a.distance} to the ${a.way}; and the bank seen from behind.`,
+  },
+  nowTurning: (a: {bank: string; aside: string; way: 'left' | 'right'}) => `banked ${a.bank}, ${a.aside} to the ${a.way}`,
   caution: 'Throw away from faces, eyes and roads, with nobody in front of you; keep to the rules for flying where you are and to whoever supervises. Tape the nose weight on so that it cannot fly off.',
 });

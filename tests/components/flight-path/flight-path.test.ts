@@ -24,6 +24,19 @@ async function type(element: GliderFlightPath, path: string, written: string): P
   await element.updateComplete;
 }
 
+async function crook(element: GliderFlightPath, cause: 'fin' | 'tip' | 'twist', written: string): Promise<void> {
+  const input = field(element, `crooked-${cause}`);
+  input.value = written;
+  input.dispatchEvent(new Event('input', {bubbles: true, composed: true}));
+  // what follows turns comes on first need
+  for (let i = 0; i < 60; i++) {
+    await element.updateComplete;
+    if (studyOf(element).turn !== undefined || element.crooked === undefined) break;
+    await new Promise((resolve) => { setTimeout(resolve, 20); });
+  }
+  await element.updateComplete;
+}
+
 function studyOf(element: GliderFlightPath): ThrowStudy {
   const {result} = element;
   if (!result.ok) throw new Error(result.problems.map(({code}) => code).join());
@@ -113,13 +126,16 @@ describe('<glider-flight-path>', () => {
   });
 
   it('letters the picture without words on words, at any width', async () => {
-    for (const [width, compare] of [[300, 'throws'], [300, 'balances'], [700, 'throws'], [1100, 'balances']] as const) {
+    for (const [width, compare, crooked] of [
+      [300, 'throws', ''], [300, 'balances', ''], [700, 'throws', ''], [1100, 'balances', ''], [300, 'one', '2'], [700, 'throws', '-2'], [1100, 'one', '-4'],
+    ] as const) {
       const box = await fixture<HTMLElement>(html`<div></div>`);
       box.style.inlineSize = `${String(width)}px`;
       const element = document.createElement('glider-flight-path');
       Object.assign(element, {units: 'metric', masses: '29g@15mm', tailAngle: '-1.2°', compare});
       box.append(element);
       await element.updateComplete;
+      if (crooked) await crook(element, 'twist', crooked);
       const svg = await drawn(element);
       const plates = [...svg.querySelectorAll('text')].map((one) => ({words: tidy(one.textContent), ...pick(one.getBoundingClientRect())}));
       expect(plates.length).to.be.greaterThan(5);
@@ -134,6 +150,72 @@ describe('<glider-flight-path>', () => {
       });
       box.remove();
     }
+  });
+
+  it('turns as crooked as it is said to be: in words, in the table and from above, to one scale', async () => {
+    const element = await gliding();
+    const svg = await drawn(element);
+    expect(svg.textContent).not.to.contain('Seen from above');
+    await crook(element, 'fin', '8');
+    const {turn, flown} = studyOf(element);
+    if (!turn?.ok) throw new Error('it turns');
+    expect(flown.at(-1)?.id).to.equal('crooked');
+    expect(text(element, 'answer')).to.contain('Crooked like that it turns right').and.to.contain(`lands ${turn.value.last.y.toFixed(1)} m to the right`);
+    expect(tidy(svg.textContent)).to.contain('Seen from above').and.to.contain('Seen from behind').and.to.contain(`${turn.value.last.y.toFixed(1)} m to the right`);
+    expect(svg.getAttribute('aria-label')).to.contain('the turn seen from above');
+    const {width: wide} = there(svg.viewBox.baseVal), end = there([...svg.querySelectorAll('circle')].at(-1));
+    expect(wide).to.be.greaterThan(1000 * turn.value.last.x);
+    expect(Number(end.getAttribute('cx'))).to.be.closeTo(1000 * turn.value.last.x, 1);
+    await crook(element, 'fin', '-8');
+    expect(text(element, 'answer')).to.contain('Crooked like that it turns left').and.to.contain('to the left');
+    await crook(element, 'fin', '');
+    expect(studyOf(element).turn).to.equal(undefined);
+    expect(tidy(svg.textContent)).not.to.contain('Seen from above');
+  });
+
+  it('turns by a heavy tip and by a twisted wing too, and says when it hardly turns, rolls over or glides no more', async () => {
+    const element = await gliding();
+    await crook(element, 'tip', '0.2');
+    expect(text(element, 'answer')).to.contain('turns right so little that it is');
+    await crook(element, 'tip', '-3');
+    expect(text(element, 'answer')).to.contain('it turns left');
+    await crook(element, 'tip', '25');
+    expect(text(element, 'answer')).to.match(/it does not glide any more|it rolls over to the right|it turns right/);
+    await crook(element, 'tip', '0');
+    await crook(element, 'twist', '-8');
+    expect(text(element, 'answer')).to.match(/it rolls over to the left|it turns left/);
+    await type(element, 'launch.height', '15000');
+    expect(text(element, 'answer')).to.contain('it rolls over to the left: straighten it before you throw it');
+  });
+
+  it('moves the plane in both views by the keys, and says its bank', async () => {
+    const element = await gliding();
+    await crook(element, 'twist', '2');
+    const svg = await drawn(element);
+    const slider = field(element, 'moment');
+    slider.focus();
+    for (let i = 0; i < 10; i++) await sendKeys({press: 'ArrowRight'});
+    await element.updateComplete;
+    const {turn} = studyOf(element);
+    if (!turn?.ok) throw new Error('it turns');
+    const {x, y, bank} = turn.value.at(0.5);
+    expect(tidy(node(element, 'output').textContent)).to.contain(`banked ${(bank * 180 / Math.PI).toFixed(0)}°, ${y.toFixed(1)} m to the right`);
+    // a halo in paper in either view, one below the other
+    const there = [...svg.querySelectorAll('circle')].filter((one) => one.getAttribute('stroke') === 'none' && Math.abs(Number(one.getAttribute('cx')) - 1000 * x) < 1);
+    expect(there).to.have.length.at.least(2);
+    expect(tidy(svg.textContent)).to.contain('0.5 s:');
+  });
+
+  it('says beside its own fields what no plane is, and goes on with what was typed before', async () => {
+    const element = await gliding();
+    await crook(element, 'fin', '5');
+    const before = text(element, 'answer');
+    for (const written of ['400', 'a lot', '1e99']) {
+      await crook(element, 'fin', written);
+      expect(tidy(node(element, '#crooked-fin-problem').textContent).length).to.be.greaterThan(5);
+      expect(text(element, 'answer')).to.equal(before);
+    }
+    await expect(element).to.be.accessible();
   });
 
   it('is taken to any moment by the keys, and says where the plane is then', async () => {

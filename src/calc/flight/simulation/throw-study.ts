@@ -10,8 +10,9 @@ import {airframeOf} from './plane-airframe.js';
 import {fly, type Throw} from './throw.js';
 import {ballLands} from './thrown-ball.js';
 import type {Track} from './track.js';
+import type {TurnTrack} from './turning.js';
 
-export type FlownId = 'own' | 'right' | 'slow' | 'fast' | 'up' | 'nose-heavy' | 'tail-heavy';
+export type FlownId = 'own' | 'right' | 'slow' | 'fast' | 'up' | 'nose-heavy' | 'tail-heavy' | 'crooked';
 export type Comparison = 'throws' | 'balances' | 'one';
 
 /** One flight of a comparison. */
@@ -36,6 +37,8 @@ export interface ThrowStudy {
   /** Where a ball lands that is thrown level as fast as the hand should. */
   readonly ball: number;
   readonly flown: readonly Flown[];
+  /** The reader's own throw with a crooked plane, which is among those flown too; or why it does not glide like that. */
+  readonly turn?: Outcome<TurnTrack>;
 }
 
 /** How much slower and faster, and how much steeper, the other throws are. */
