@@ -5,7 +5,7 @@ const words: typeof flightPathWorkingWords.en = {
     speed: 'Die Geschwindigkeit, bei der Auftrieb und Widerstand im Gleitflug das Gewicht tragen: m ist die Masse, S die Flügelfläche, ρ die Dichte der Luft, γ der Gleitwinkel unter der Waagerechten, C der Auftriebsbeiwert, bei dem Nase und Leitwerk im Gleichgewicht sind.',
     ball: 'Ein waagerecht geworfener Ball fällt die Höhe h in der Zeit √(2h/g), wie schnell er auch fliegt; so weit kommt er in dieser Zeit.',
     motion: 'Der Flug selbst wird in kleinen Schritten verfolgt: Auftrieb und Widerstand biegen und bremsen den Weg, das Moment um den Schwerpunkt dreht den Gleiter. D ist der Widerstand, L der Auftrieb, θ der Nickwinkel, M das Moment und I die Trägheit.',
-    steps: 'Die Schritte sind so lang, wie es ein Fehler von einem Hundertmillionstel erlaubt; was der Gleiter an Höhe und Geschwindigkeit verliert, hat der Widerstand genommen.',
+    steps: 'Die Schritte sind so lang, wie es ein Fehler von einem Millionstel erlaubt; was der Gleiter an Höhe und Geschwindigkeit verliert, hat der Widerstand genommen.',
     stall: 'Nach dem Strömungsabriss gelten die Platten als Tafeln, an denen die Luft nicht mehr anliegt. Wie genau es dazu kommt, ist nicht bekannt; Flüge mit Strömungsabriss sind daher gröber geschätzt als andere.',
     left: 'Nicht enthalten: Böen, die Nähe des Bodens und Platten, die sich biegen. Nur ein Gleiter, der als schief angegeben ist, fliegt eine Kurve.',
     turn: 'Die Kurve: Ein schiefes Seitenleitwerk, ein verdrehter Flügel oder ein Gewicht an der Spitze rollt und giert den Gleiter; Schieben, Rollen und Gieren tun den Rest, in allen sechs Bewegungen zugleich. Seitliche Kräfte gelten als proportional, sehr enge Kurven sind daher gröber geschätzt.',

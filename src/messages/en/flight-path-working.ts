@@ -5,7 +5,7 @@ export const flightPathWorkingWords = topic('flight-path-working', {
     speed: 'The speed at which lift and drag carry the weight along the glide: m is the mass, S the wing’s area, ρ the density of the air, γ the angle of the glide below level, C the lift coefficient at which nose and tail balance.',
     ball: 'A ball thrown level falls h in the time √(2h/g), however fast it flies; in that time it comes so far.',
     motion: 'The flight itself is followed in small steps: lift and drag bend and slow the way, the moment about the balance point turns the plane. D is drag, L lift, θ the pitch, M the moment and I the inertia.',
-    steps: 'Steps are as long as an error of a hundred-millionth allows; what the plane loses in height and speed is what drag has taken.',
+    steps: 'Steps are as long as an error of a millionth allows; what the plane loses in height and speed is what drag has taken.',
     stall: 'Beyond the stall the boards are taken as plates that the air has left. How exactly they get there is not known, so flights that stall are rougher estimates than those that do not.',
     left: 'Left out: gusts, the nearness of the ground, and boards that bend. Only a plane that is said to be crooked turns.',
     turn: 'The turn: a fin turned aside, a wing twisted or a weight at a tip rolls and yaws the plane; sideslip, roll and yaw do the rest, all six ways to move together. Loads to the side are taken as straight, so a turn that gets very tight is a rougher estimate.',

@@ -46,8 +46,8 @@ export const otherThrows = {slow: 0.65, fast: 1.6, up: 20 * Math.PI / 180} as co
 
 /** How far the balance is moved to show a heavy nose and a heavy tail, mean chords. */
 const shifted = 0.08;
-/** Longer than a lesson looks at. */
-const longest = 30;
+/** Longer than a lesson looks at; and steps as fine as a tape could measure, at the end of a flight to a millimetre. */
+const shown = {until: 30, tolerance: 1e-6} as const;
 
 type Stage = (plane: FlyingPlane, flight: Outcome<Flight>, body: GliderDesign['body'], launch: GliderDesign['launch'], air: Air) => Outcome<ThrowStudy>;
 
@@ -65,7 +65,7 @@ const stageOf = (comparison: Comparison): Stage => memo((plane, flight, body, la
   const flown: Flown[] = [], wrong: Problem[] = [];
   const add = (id: FlownId, thrown: Throw, noseMass?: number): void => {
     const loaded = noseMass === undefined ? plane : loadedWith(plane, noseMass, -plane.wingAt);
-    const track = fly(airframeOf(loaded, body, air), thrown, {until: longest});
+    const track = fly(airframeOf(loaded, body, air), thrown, shown);
     if (track.ok) flown.push({id, thrown, track: track.value, ...(noseMass !== undefined && {noseMass})});
     else wrong.push(...track.problems);
   };

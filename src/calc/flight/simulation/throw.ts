@@ -64,8 +64,8 @@ export const wrapped = (angle: number): number => angle - turn * Math.round(angl
 function ratesOf(airframe: Airframe, held: number): Rates {
   const {mass, gravity, pitching} = airframe;
   return (state, rates) => {
-    const [, , along = 0, up = 0, pitch = 0, rate = 0] = state;
-    const speed = Math.hypot(along, up);
+    const along = state[2] as number, up = state[3] as number, pitch = state[4] as number, rate = state[5] as number;
+    const speed = Math.sqrt(along * along + up * up);
     const cosine = speed > 0 ? along / speed : 1, sine = speed > 0 ? up / speed : 0;
     const angle = pitching ? wrapped(pitch - Math.atan2(up, along)) : held;
     const {lift, drag, moment} = airframe.loads(speed, angle, rate);

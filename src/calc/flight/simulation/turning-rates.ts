@@ -17,7 +17,8 @@ export function turningRates({lateral: d, steady, glide, boards, aside: off, hea
   const ixz = d.xzOverRoll * ix, both = 1 / (1 - d.xzOverRoll * d.xzOverYaw);
   const attack = glide.setting.attack;
   return (state, rates) => {
-    const [, , , u = 0, v = 0, w = 0, p = 0, q = 0, r = 0, bank = 0, pitch = 0, heading = 0] = state;
+    const u = state[3] as number, v = state[4] as number, w = state[5] as number, p = state[6] as number, q = state[7] as number, r = state[8] as number;
+    const bank = state[9] as number, pitch = state[10] as number, heading = state[11] as number;
     const speed = Math.sqrt(u * u + v * v + w * w), more = Math.atan2(w, u), k = speed / steady.speed;
     const sb = Math.sin(bank), cb = Math.cos(bank), sp = Math.sin(pitch), cp = Math.cos(pitch), sh = Math.sin(heading), ch = Math.cos(heading);
     const sa = Math.sin(more), ca = Math.cos(more);

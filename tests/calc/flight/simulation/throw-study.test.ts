@@ -1,5 +1,8 @@
 import {expect} from '@open-wc/testing';
+import {usualAir} from '../../../../src/calc/aero/air.js';
 import {defaultDesign, withValues} from '../../../../src/calc/design/design.js';
+import {airframeOf} from '../../../../src/calc/flight/simulation/plane-airframe.js';
+import {fly} from '../../../../src/calc/flight/simulation/throw.js';
 import {throwStudy, type FlownId, type ThrowStudy} from '../../../../src/calc/flight/simulation/throw-study.js';
 import {ballLands, ballSpeed} from '../../../../src/calc/flight/simulation/thrown-ball.js';
 import type {Track} from '../../../../src/calc/flight/simulation/track.js';
@@ -50,6 +53,17 @@ describe('throws compared', () => {
     // up on its tail, and down from the stall
     expect(tail?.track.at(1).height).to.be.greaterThan(0.5 + (right?.track.at(1).height ?? NaN));
     expect(tail?.track.last.angle).to.be.lessThan(-0.5);
+  });
+
+  it('is shown to a millimetre, and its energy to a millionth', () => {
+    const study = studyOf(gliding, 'throws'), airframe = airframeOf(study.plane, gliding.body, usualAir);
+    for (const {thrown, track: {last, moments: [first]}} of study.flown) {
+      const fine = fly(airframe, thrown, {tolerance: 1e-11});
+      if (!fine.ok) throw new Error('not thrown');
+      expect(last.x).to.be.closeTo(fine.value.last.x, 1e-3);
+      expect(last.time).to.be.closeTo(fine.value.last.time, 1e-3);
+      expect((first?.energy ?? NaN) - last.energy).to.be.closeTo(last.taken, 1e-6 * last.taken);
+    }
   });
 
   it('throws as the reader says, beside the others', () => {
