@@ -3,7 +3,7 @@ import type {TemplateResult} from 'lit';
 import {live} from 'lit/directives/live.js';
 import type {Problem} from '../../calc/problem.js';
 import {usualUnit, type QuantityKind} from '../../calc/units/kinds.js';
-import {readQuantity} from '../../calc/units/read.js';
+import {readQuantity, type ReadOptions} from '../../calc/units/read.js';
 import type {GliderElement} from './element.js';
 import {explain} from './explain.js';
 
@@ -39,13 +39,24 @@ export class OwnField {
       host.requestUpdate();
       return;
     }
-    const read = readQuantity(text, this.#kind, {bareUnit: usualUnit(this.#kind, host.system), decimal: host.decimal});
+    this.#take(text, {bareUnit: usualUnit(this.#kind, host.system), decimal: host.decimal});
+    host.requestUpdate();
+  }
+
+  /** Takes what a page's author wrote: a dot and a unit. */
+  give(text: string | null | undefined): void {
+    if (text === undefined || text === null || text.trim() === '') this.set(this.#usual);
+    else this.#take(text, {});
+    if (!this.#problem) this.#text = undefined;
+  }
+
+  #take(text: string, options: ReadOptions): void {
+    const read = readQuantity(text, this.#kind, options);
     const [least, most] = this.#limits;
     this.#text = text;
     this.#problem = !read.ok ? read.problem
       : read.value < least ? {code: 'dimension-too-small', args: {least, kind: this.#kind}} : read.value > most ? {code: 'dimension-too-large', args: {most, kind: this.#kind}} : undefined;
     if (read.ok && !this.#problem) this.value = read.value;
-    host.requestUpdate();
   }
 
   /** Takes a value that was found elsewhere. */

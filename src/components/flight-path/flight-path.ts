@@ -50,6 +50,9 @@ const loadWorking = () => import('./working.js');
  * @attr {string} angle - Of the throw, upwards; left out, along the glide.
  * @attr {string} pitch - How much higher than in the glide the nose is held.
  * @attr {string} wind - Against the throw.
+ * @attr {string} fin-edge - How far to the right the fins' rear edges stand: a length.
+ * @attr {string} tip-weight - What the right tip is heavier by: a mass.
+ * @attr {string} twist - How much more incidence the left half of the wing has: an angle.
  * @attr {string} masses - Weights fitted: mass @ distance behind the nose.
  * @attr {string} tail-angle - The tailplane to the body, front edge up.
  * @attr {string} wing-angle - The wing to the body, front edge up.
@@ -75,7 +78,8 @@ const loadWorking = () => import('./working.js');
 export class GliderFlightPath extends Calculator<ThrowStudy> {
   static override readonly shortNames = shortNames;
   static override properties = {
-    ...Calculator.properties, ...shortProperties(shortNames), compare: {type: String}, _compared: {state: true, attribute: false},
+    ...Calculator.properties, ...shortProperties(shortNames), compare: {type: String}, finEdge: {type: String, attribute: 'fin-edge'}, tipWeight: {type: String, attribute: 'tip-weight'}, twist: {type: String},
+    _compared: {state: true, attribute: false},
   };
 
   static override styles = [...Calculator.styles, css`
@@ -100,6 +104,9 @@ export class GliderFlightPath extends Calculator<ThrowStudy> {
   `];
 
   declare compare: string | undefined;
+  declare finEdge: string | undefined;
+  declare tipWeight: string | undefined;
+  declare twist: string | undefined;
   /** What the reader chose to compare; until then, what the page's author did. */
   declare protected _compared: Comparison | undefined;
   declare height: string | undefined;
@@ -135,6 +142,9 @@ export class GliderFlightPath extends Calculator<ThrowStudy> {
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('compare')) this._compared = undefined;
+    if (changed.has('finEdge')) this.#fin.give(this.finEdge);
+    if (changed.has('tipWeight')) this.#tip.give(this.tipWeight);
+    if (changed.has('twist')) this.#twist.give(this.twist);
     super.willUpdate(changed);
   }
 
@@ -143,18 +153,19 @@ export class GliderFlightPath extends Calculator<ThrowStudy> {
   protected work(): Outcome<ThrowStudy> {
     // without it there is nothing wrong, only nothing to say yet
     const study = later(this, loadStudy)?.throwStudy(this.state.design, this.#comparison) ?? refused();
-    const {crooked} = this;
-    if (!study.ok || !crooked) return study;
+    const {crooked} = this, {design} = this.state;
+    const measured = Object.values(design.built).some((value) => value !== undefined);
+    if (!study.ok || !(crooked ?? measured)) return study;
     const turning = later(this, loadTurning);
     if (!turning) return study;
-    const key = JSON.stringify(crooked);
+    const key = JSON.stringify(crooked ?? {});
     if (this.#turned?.straight !== study.value || this.#turned.key !== key) {
-      this.#turned = {straight: study.value, key, study: good(turning.withTurn(study.value, this.state.design, crooked))};
+      this.#turned = {straight: study.value, key, study: good(turning.withTurn(study.value, design, crooked ?? {}))};
     }
     return this.#turned.study;
   }
 
-  /** What is crooked about the plane, as typed; nothing where nothing is. */
+  /** What is crooked about the plane besides what was measured, as typed; nothing where nothing is. */
   get crooked(): Crooked | undefined {
     const {fins} = this.state.design.tail;
     const fin = fins.count > 0 ? Math.asin(Math.min(Math.max((this.#fin.value ?? 0) / fins.chord, -0.4), 0.4)) : 0;

@@ -206,6 +206,26 @@ describe('<glider-flight-path>', () => {
     expect(tidy(svg.textContent)).to.contain('0.5 s:');
   });
 
+  it('takes what is crooked from the page’s author, and what was measured from the design', async () => {
+    const element = await fixture<GliderFlightPath>(html`<glider-flight-path units="metric" masses="29g@15mm" tail-angle="-1.2°" fin-edge="6 mm" twist="-1°"></glider-flight-path>`);
+    await crook(element, 'tip', '0');
+    expect(field(element, 'crooked-fin').value).to.equal('6');
+    expect(element.crooked?.twist).to.be.closeTo(-Math.PI / 180, 1e-12);
+    expect(studyOf(element).turn?.ok).to.equal(true);
+    element.finEdge = 'six';
+    element.twist = undefined;
+    await element.updateComplete;
+    expect(field(element, 'crooked-twist').value).to.equal('0');
+    expect(tidy(node(element, '#crooked-fin-problem').textContent).length).to.be.greaterThan(5);
+
+    const page = await fixture(html`<div><glider-design id="bent" units="metric" ballast-masses="29g@15mm" arrangement-tail-incidence="-1.2°" built-bow="6 mm"></glider-design>
+      <glider-flight-path design="bent"></glider-flight-path></div>`);
+    const measured = there(page.querySelector('glider-flight-path'));
+    for (let i = 0; i < 60 && !(measured.result.ok && measured.result.value.turn); i++) await new Promise((resolve) => { setTimeout(resolve, 20); });
+    expect(measured.crooked).to.equal(undefined);
+    expect(text(measured, 'answer')).to.match(/Crooked like that it turns (left|right)/);
+  });
+
   it('says beside its own fields what no plane is, and goes on with what was typed before', async () => {
     const element = await gliding();
     await crook(element, 'fin', '5');
