@@ -110,7 +110,7 @@ function rowsFor({paths, ball}: FlightPathPicture, {box, mmPerPx: u}: View): rea
     ...ball ? [{key: 'ball', x: ball.points.at(-1)?.x ?? 0, words: ball.words, main: false, ball: true}] : [],
   ].sort((a, b) => b.x - a.x);
   const placesOf = (end: (typeof ends)[number], rows: number): readonly Landing[] => {
-    const width = widthOf(end.words) * u;
+    const width = widthOf(end.words) * (end.main ? 1.12 : 1) * u;   // bold
     const places = [end.x + 5 * u, end.x - 5 * u - width].filter((from) => from > box.x && from + width < box.x + box.width);
     const inside = places.length > 0 ? places : [Math.max(box.x + box.width - width, box.x)];
     return Array.from({length: rows}, (_, row) => inside.map((from) => ({...end, row, from, to: from + width}))).flat();
