@@ -14,12 +14,15 @@ const isDependency = (id) => Object.keys(dependencies).some((name) => id === nam
 const elements = elementsIn('build/src/components', '.js');
 const all = 'build/src/index.js';
 
+// started by its address, which nothing imports
+const worker = 'build/src/components/parts-sheet/search/search-worker.js';
+
 const onwarn = ({message}) => { throw new Error(message); };
 const smallest = [bundledPackages(), nodeResolve({exportConditions: ['production', 'browser']}), compiledSourceMaps(), terser(minifying)];
 
 /** For bundlers and Node: one module per source file, bare imports, readable code. */
 const npm = {
-  input: [all, 'build/src/calc/index.js', ...elements.flatMap(({define, element}) => [define, element])],
+  input: [all, 'build/src/calc/index.js', worker, ...elements.flatMap(({define, element}) => [define, element])],
   external: isDependency, onwarn,
   plugins: [compiledSourceMaps()],
   output: {dir: 'dist/npm', format: 'es', sourcemap: true, preserveModules: true, preserveModulesRoot: 'build'},
@@ -27,7 +30,8 @@ const npm = {
 
 /** For pages without a build step: one self-contained entry per element, and what they share in chunks. */
 const cdn = {
-  input: {all, ...Object.fromEntries(elements.map(({tag, define}) => [tag, define]))},
+  // beside the chunk that starts it
+  input: {all, ...Object.fromEntries(elements.map(({tag, define}) => [tag, define])), 'chunks/search-worker': worker},
   onwarn, plugins: smallest,
   output: {dir: 'dist/cdn', format: 'es', sourcemap: true, entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js'},
 };
@@ -37,6 +41,8 @@ const classic = withScriptsBeside({
   input: all,
   onwarn, plugins: smallest,
   output: {file: 'dist/classic/glider-elements.js', format: 'iife', name: 'gliderElements', sourcemap: true, inlineDynamicImports: true},
-}, {pdf: 'build/src/drawing/pdf/write-pdf.js', dxf: 'build/src/drawing/dxf/write-dxf.js'});
+}, {
+  pdf: 'build/src/drawing/pdf/write-pdf.js', dxf: 'build/src/drawing/dxf/write-dxf.js', search: 'build/src/components/parts-sheet/search/search.js',
+});
 
 export default [npm, cdn, ...classic];

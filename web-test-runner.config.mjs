@@ -4,6 +4,7 @@ import {bundledPackagesServer} from './tools/bundled-packages.mjs';
 import {launcherFor} from './tools/launchers.mjs';
 import {strictPages} from './tools/strict-pages.mjs';
 import {typescriptServer} from './tools/typescript-server.mjs';
+import {workerSources} from './tools/worker-sources.mjs';
 
 const browsers = (process.env.BROWSERS ?? 'chromium').split(',');
 
@@ -19,6 +20,7 @@ export default {
   <head><meta charset="utf-8"><title>Tests</title><link rel="icon" href="data:,"></head>
   <body><script type="module" src="${framework}"></script></body>
 </html>`,
+  middleware: [workerSources],
   plugins: [strictPages(), bundledPackagesServer(), typescriptServer()],
   browsers: await Promise.all(browsers.map(launcherFor)),
   concurrentBrowsers: browsers.length,

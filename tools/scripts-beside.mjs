@@ -35,10 +35,12 @@ export function withScriptsBeside(config, scripts) {
       return name ? {left: 'scriptBeside(', right: `, '${globalOf(name)}')`} : null;
     },
   };
+  // no module lies beside a classic script, so nothing that is started by a module's address can be
+  const addressless = {name: 'addressless', resolveImportMeta: (property) => (property === 'url' ? 'undefined' : null)};
   return [
-    {...config, plugins: [beside, ...config.plugins], output: {...output, intro: loader}},
+    {...config, plugins: [beside, addressless, ...config.plugins], output: {...output, intro: loader}},
     ...Object.keys(scripts).map((name) => ({
-      ...config, input: scripts[name],
+      ...config, input: scripts[name], plugins: [addressless, ...config.plugins],
       // a variable at the top would be taken for unused when the script is made smaller
       output: {...output, file: output.file.replace(/\.js$/, `-${name}.js`), name: globalOf(name), outro: `globalThis.${globalOf(name)} = exports;`},
     })),

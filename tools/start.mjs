@@ -6,6 +6,7 @@ import {startDevServer} from '@web/dev-server';
 import {bundledPackagesServer} from './bundled-packages.mjs';
 import {strictPages} from './strict-pages.mjs';
 import {typescriptServer} from './typescript-server.mjs';
+import {workerSources} from './worker-sources.mjs';
 
 const {values} = parseArgs({options: {
   port: {type: 'string', default: process.env.PORT || '8000'},
@@ -38,7 +39,7 @@ await startDevServer({
   readCliArgs: false, readFileConfig: false, logStartMessage: false,
   config: {
     rootDir: fileURLToPath(new URL('..', import.meta.url)),
-    hostname: values.host, port, nodeResolve: true, middleware: [toDemo], plugins: [strictPages(), bundledPackagesServer(), typescriptServer()],
+    hostname: values.host, port, nodeResolve: true, middleware: [toDemo, workerSources], plugins: [strictPages(), bundledPackagesServer(), typescriptServer()],
   },
 });
 const name = ['0.0.0.0', '::'].includes(values.host) ? 'localhost' : values.host;

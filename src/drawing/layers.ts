@@ -40,11 +40,15 @@ const mmPerPx = 0.25;
 
 /** The lines of some boards and what is written on them, the boards side by side from left to right. */
 export function layeredSheets(board: {readonly length: number; readonly width: number}, sheets: readonly SheetSketch[]): LayeredSheets {
-  const {length, width} = board;
   const paths: LayerPath[] = [];
   const texts: LayerText[] = [];
-  sheets.forEach(({pieces}, i) => {
-    const on = ({x, y}: XY): XY => ({x: x + i * (length + apart), y});
+  let left = 0, high = 0;
+  for (const {pieces, size} of sheets) {
+    const {length, width} = size ?? board;
+    const start = left;
+    left += length + apart;
+    high = Math.max(high, width);
+    const on = ({x, y}: XY): XY => ({x: x + start, y});
     paths.push({layer: 'board', closed: true, points: [{x: 0, y: 0}, {x: length, y: 0}, {x: length, y: width}, {x: 0, y: width}].map(on)});
     for (const piece of pieces) {
       paths.push({layer: 'cut', closed: true, points: piece.outline.map(on)});
@@ -54,6 +58,6 @@ export function layeredSheets(board: {readonly length: number; readonly width: n
       texts.push(...letteringOf(shape).map(({words, at, anchor, upright, px}): LayerText =>
         ({words, anchor, upright, size: px * mmPerPx, at: {x: corner.x + at.x * mmPerPx, y: -(corner.y + at.y * mmPerPx)}})));
     }
-  });
-  return {length: sheets.length * (length + apart) - apart, width, paths, texts};
+  }
+  return {length: Math.max(0, left - apart), width: high, paths, texts};
 }

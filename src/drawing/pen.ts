@@ -13,6 +13,7 @@ export type Stroke =
   | 'dash'     // hidden behind something
   | 'mark'     // pencil mark: short dash
   | 'accent'   // what the reader may move
+  | 'knife'    // a cut that is pointed out: the same, heavy and dashed
   | 'none';
 export type Fill = 'none' | 'board' | 'stack' | 'hatch' | 'paper' | 'line' | 'accent' | 'soft';
 
@@ -107,6 +108,7 @@ export class Pen {
       case 'dash': return {'stroke': ink.soft, 'stroke-width': sure(1 * u), 'stroke-dasharray': `${String(sure(7 * u))} ${String(sure(3.5 * u))}`, 'stroke-linejoin': 'round'};
       case 'mark': return {'stroke': ink.soft, 'stroke-width': sure(1 * u), 'stroke-dasharray': `${String(sure(3 * u))} ${String(sure(2.5 * u))}`, 'stroke-linejoin': 'round'};
       case 'accent': return {'stroke': ink.accent, 'stroke-width': sure(1.6 * u), 'stroke-dasharray': none, 'stroke-linejoin': 'round'};
+      case 'knife': return {'stroke': ink.accent, 'stroke-width': sure(3.4 * u), 'stroke-dasharray': `${String(sure(9 * u))} ${String(sure(4 * u))}`, 'stroke-linejoin': 'round'};
       case 'none': return {'stroke': none, 'stroke-width': 0, 'stroke-dasharray': none, 'stroke-linejoin': 'round'};
     }
   }

@@ -64,6 +64,11 @@ const own: Readonly<Record<string, readonly unknown[]>> = {
   'sheet-lists.slanting': [['‹a›', '‹b›']],
   'sheet-lists.edge': [stand('0', {pieces: ['‹a›', '‹b›']})],
   'sheet-search.manyHeld': [2],
+  'sheet-search.onSheet': [stand('0', {})],
+  'sheet-search.lies': [stand('0', {})],
+  'sheet-search.moved': [stand('0', {})],
+  'sheet-search.held': [stand('0', {})],
+  'sheet.lengthOf': [stand('0', {})],
 };
 
 /** Arguments for the sentence at a path such as `camber.gives`. */

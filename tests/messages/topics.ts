@@ -19,6 +19,10 @@ import {flightWords} from '../../src/messages/en/flight.js';
 import {problemWords} from '../../src/messages/en/problems.js';
 import {reckonedWords} from '../../src/messages/en/reckoned.js';
 import {sheetFileWords} from '../../src/messages/en/sheet-files.js';
+import {sheetListWords} from '../../src/messages/en/sheet-lists.js';
+import {sheetPanelWords} from '../../src/messages/en/sheet-panels.js';
+import {sheetQuestionWords} from '../../src/messages/en/sheet-question.js';
+import {sheetSearchWords} from '../../src/messages/en/sheet-search.js';
 import {sheetTemplateWords} from '../../src/messages/en/sheet-templates.js';
 import {sheetWords} from '../../src/messages/en/sheet.js';
 import {tailShimWorkingWords} from '../../src/messages/en/tail-shim-working.js';
@@ -28,6 +32,6 @@ import type {Topic} from '../../src/messages/topic.js';
 /** Every topic there is in English; that none is missing here is checked with the languages themselves. */
 export const topics: readonly Topic<unknown>[] = [
   balanceWords, balanceWorkingWords, camberWords, camberWorkingWords, commonWords, dihedralWords, dihedralFigureWords, dihedralWorkingWords,
-  dimensionNotes, dimensionWords, drawingWords, flightWords, flightCheckWords, flightWorkingWords, flightPathWords, flightPathWorkingWords, problemWords, sheetWords, sheetFileWords, sheetTemplateWords,
+  dimensionNotes, dimensionWords, drawingWords, flightWords, flightCheckWords, flightWorkingWords, flightPathWords, flightPathWorkingWords, problemWords, sheetWords, sheetFileWords, sheetListWords, sheetPanelWords, sheetQuestionWords, sheetSearchWords, sheetTemplateWords,
   reckonedWords, flightLogWords, flightLogPanelWords, tailShimWords, tailShimWorkingWords,
 ];

@@ -1,18 +1,20 @@
 import type {GliderDesign} from '../../calc/design/design.js';
-import type {Outcome} from '../../calc/problem.js';
+import {refused, type Outcome} from '../../calc/problem.js';
 import {cutSheets, glidersFromBoard, type CutSheets} from '../../calc/sheet/from-parts.js';
 import {longestWing} from '../../calc/sheet/longest-wing.js';
+import type {LaidOut} from './laid-out.js';
 
 /** What a maker asks of a board: sheets for so many gliders, gliders from so many sheets, or the longest wing. */
 export type Wanted = 'sheets' | 'gliders' | 'span';
 
 export const wantedOf = (text: string | null | undefined): Wanted => (text === 'gliders' || text === 'span' ? text : 'sheets');
 
-/** What was asked, and the sheets that answer it. */
-export interface Found {
+/** What was asked, and the first placement that answers it. */
+export interface First {
   readonly wanted: Wanted;
-  /** Gliders wanted. */
+  /** Gliders wanted, and how many more are laid out in case. */
   readonly kits: number;
+  readonly spare: number;
   /** Sheets at hand. */
   readonly sheets: number;
   readonly cut: CutSheets;
@@ -28,25 +30,37 @@ export interface Found {
   readonly weighed: boolean;
 }
 
+/** How the layout shown stands to what is asked: it answers it, or is an earlier one until there is an answer, or there is none. */
+export type Standing = 'answers' | 'awaited' | 'not found';
+
+/** What was asked, and the best layout so far. */
+export interface Found extends Omit<First, 'cut'> {
+  readonly cut: LaidOut;
+  readonly standing: Standing;
+  /** Of one sheet, in whatever money. */
+  readonly price: number | undefined;
+}
+
 export interface Question {
   readonly wanted: Wanted;
   readonly kits: number;
+  readonly spare: number;
   readonly sheets: number;
   /** To what the length of a wing is found, m. */
   readonly step: number;
 }
 
-/** Answers a question about a glider and a board. */
-export function find(design: GliderDesign, {wanted, kits, sheets, step}: Question): Outcome<Found> {
+/** Answers a question about a glider and a board at once. */
+export function find(design: GliderDesign, {wanted, kits, spare, sheets, step}: Question): Outcome<First> {
   const {board, wing} = design;
   const common = {
-    wanted, kits, sheets, spanNow: wing.span, weighed: board.sheetMass !== undefined,
+    wanted, kits, spare, sheets, spanNow: wing.span, weighed: board.sheetMass !== undefined,
     arealMass: board.sheetMass === undefined ? board.arealMass : board.sheetMass / (board.length * board.width),
   };
   switch (wanted) {
     case 'sheets': {
-      const cut = cutSheets(design, kits);
-      return cut.ok ? {ok: true, value: {...common, cut: cut.value}} : cut;
+      const cut = cutSheets(design, kits + spare);
+      return cut.ok ? {ok: true, value: {...common, cut: cut.value}} : refused(...cut.problems);
     }
     case 'gliders': {
       const from = glidersFromBoard(design, sheets);

@@ -72,5 +72,6 @@ export class LengthField {
   #committed(): void {
     if (!this.problem) this.#draft = undefined;
     this.#host.requestUpdate();
+    this.#host.dispatchEvent(new Event('change', {bubbles: true}));
   }
 }

@@ -1,28 +1,22 @@
 import {html, nothing} from 'lit';
-import type {TemplateResult} from 'lit';
-import {live} from 'lit/directives/live.js';
+import type {PropertyValues, TemplateResult} from 'lit';
 import {dimensionPaths} from '../../calc/design/dimensions.js';
 import type {DimensionPath} from '../../calc/design/dimensions.js';
 import type {Outcome, Problem} from '../../calc/problem.js';
-import {mostGliders} from '../../calc/sheet/from-parts.js';
-import {layOutSheets} from '../../drawing/figures/sheet-layout.js';
-import type {SheetPicture} from '../../drawing/figures/sheet-layout.js';
+import type {WayToCut} from '../../calc/sheet/engine/job.js';
 import {sheetFileWords} from '../../messages/en/sheet-files.js';
 import {sheetWords} from '../../messages/en/sheet.js';
 import {Calculator} from '../base/calculator.js';
 import type {Answer} from '../base/calculator.js';
 import {rulerStep} from '../base/dragged.js';
 import {shortProperties} from '../base/element.js';
-import {Figure} from '../base/figure.js';
-import {boardField} from './board-field.js';
-import {CountField} from './count-field.js';
-import {cutList} from './cut-list.js';
-import {find, sameFound, wantedOf, type Found, type Wanted} from './found.js';
-import {pictureInWords, sheetPicture} from './picture.js';
-import {pieceAt} from './piece-at.js';
-import {reasons, sheetAnswer} from './sentences.js';
+import {find, sameFound, type Found, type Wanted} from './found.js';
+import {isOwn, OwnQuestions} from './own-questions.js';
+import {question} from './question.js';
+import {sheetAnswer} from './sentences.js';
 import {partsSheetStyles} from './styles.js';
 import type {Templates} from './templates.js';
+import {View} from './view.js';
 import {sheetWorking} from './working.js';
 
 const shortNames = {
@@ -33,17 +27,10 @@ const shortNames = {
 /** What is cut from the sheet, and what one weighs. */
 const read = /^(board\.(?!skinShare)|wing\.(span|chord|tipChord|sweep|stations|creases|joints|foldFace|jointFace)$|body\.(?!weighed)|tail\.(?!weighed)|arrangement\.)/;
 
-/** Fields behind the few that most readers need. */
-const more: readonly DimensionPath[] = [
-  'board.gap', 'board.margin', 'wing.chord', 'wing.tipChord', 'body.length', 'body.height', 'body.layers', 'tail.span', 'tail.chord', 'tail.fins.count',
-  'board.thickness', 'board.sheetMass',
-];
-
-/** What has a field here; what is wrong with anything else is said under the answer. */
-
 /**
  * The glider's parts laid out on sheets of the board at hand, with a cut list: how many sheets so many gliders take, how many gliders
- * so many sheets give, or how long the wing can be.
+ * so many sheets give, or how long the wing can be. A first layout stands at once; then a better one is looked for, in a worker where the
+ * page allows one. A reader may put a part in its place and hold it there.
  *
  * @summary The parts of a glider on sheets of board, with a cut list.
  * @attr {string} sheet-length - The long edge of the sheet, such as `700 mm`.
@@ -60,19 +47,31 @@ const more: readonly DimensionPath[] = [
  * @attr {number} kits - How many gliders are cut, 1 to 40.
  * @attr {number} sheets - Sheets at hand, 1 to 40, where it is asked what they give.
  * @attr {string} wanted - What is asked: `sheets`, `gliders` or `span`.
- * @attr {string} hide - Parts left out: `heading`, `answer`, `picture`, `list`, `question`, `templates`, `working`.
- * @attr {string} lock - Dimensions that a reader may not change, `kits`, `sheets`, `wanted`; empty for all.
+ * @attr {string} cuts - How parts are cut: `free`, along any outline, or `straight`, each cut from edge to edge.
+ * @attr {string} spares - Gliders cut in case: a number or a share, such as `2` or `10%`.
+ * @attr {number} at-hand - Sheets of this board at hand; without it, as many as needed.
+ * @attr {string} boards - Other whole boards at hand: length, width and how many, such as `900mm@600mm@2`.
+ * @attr {string} pieces - Pieces left over from before, written likewise; they are used first.
+ * @attr {string} splice - Parts that may be glued up from lengths where they are too long: `wing`, `body`, `tailplane`.
+ * @attr {number} price - What one sheet costs.
+ * @attr {string} currency - What the money is called.
+ * @attr {string} hide - Parts left out: `heading`, `answer`, `picture`, `search`, `list`, `marking`, `cutting`, `question`, `templates`, `working`.
+ * @attr {string} lock - Dimensions that a reader may not change, `kits`, `sheets`, `wanted`, `cuts`, `spares`, `at-hand`, `boards`, `splice`, `price`, `currency`; empty for all.
  * @slot - Shown while there is no glider.
  * @csspart card - The whole calculator.
  * @csspart heading - What it is about.
  * @csspart answer - The sentence to act on.
  * @csspart aside - What follows from it.
+ * @csspart search - How far the search for a better layout has got.
+ * @csspart hand - The part in hand and what can be done with it.
  * @csspart figure - The picture.
  * @csspart list - The cut list.
  * @csspart button - A button.
  * @csspart question - The fields.
  * @csspart field - A label with its field and what is wrong with it.
  * @csspart input - The native input of a field.
+ * @csspart marking - The marking-out list.
+ * @csspart cutting - The order of cuts.
  * @csspart templates - What makes files at true size.
  * @csspart working - The formulas.
  * @csspart problem - A sentence about something wrong.
@@ -81,6 +80,8 @@ export class GliderPartsSheet extends Calculator<Found> {
   static override readonly shortNames = shortNames;
   static override properties = {
     ...Calculator.properties, ...shortProperties(shortNames), kits: {type: Number}, sheets: {type: Number}, wanted: {type: String},
+    cuts: {type: String}, spares: {type: String}, atHand: {type: Number, attribute: 'at-hand'}, boards: {type: String}, pieces: {type: String},
+    splice: {type: String}, price: {type: Number}, currency: {type: String},
   };
   static override styles = [...Calculator.styles, partsSheetStyles];
 
@@ -100,123 +101,69 @@ export class GliderPartsSheet extends Calculator<Found> {
   /** Sheets at hand; one unless given. */
   declare sheets: number | null | undefined;
   declare wanted: Wanted | null | undefined;
+  declare cuts: WayToCut | null | undefined;
+  /** How many gliders more are cut in case, or what share of those wanted. */
+  declare spares: string | null | undefined;
+  /** Sheets of the design's board at hand; as many as needed unless given. */
+  declare atHand: number | null | undefined;
+  declare boards: string | undefined;
+  declare pieces: string | undefined;
+  declare splice: string | null | undefined;
+  declare price: number | null | undefined;
+  declare currency: string | null | undefined;
 
   protected override readonly paths = dimensionPaths.filter((path) => read.test(path));
 
-  readonly #kits = new CountField(this, 'kits', mostGliders, () => this.kits, (value) => { this.kits = value; });
-  readonly #sheets = new CountField(this, 'sheets', mostGliders, () => this.sheets, (value) => { this.sheets = value; });
+  readonly #own = new OwnQuestions(this);
+  readonly #view = new View(this, this.#own, () => this.good);
   #found: Outcome<Found> | undefined;
-  #pointed: number | undefined;
-  #held: number | undefined;
   #templates: Templates | 'asked' | 'not loaded' | undefined;
-  #picture: {readonly of: Found; readonly reader: string; readonly lit: number | undefined; readonly picture: SheetPicture} | undefined;
-  readonly #figure = new Figure<SheetPicture>(this, {
-    load: async () => (await import('../../drawing/figures/sheet.js')).drawSheets,
-    data: () => (this.good ? this.#pictureOf(this.good) : undefined),
-  });
 
-  get #wanted(): Wanted { return wantedOf(this.wanted); }
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('boards') || changed.has('pieces')) this.#own.boards.read(this.boards, this.pieces);
+    super.willUpdate(changed);
+    if (this.good) this.#view.follow(this.good);
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    super.updated(changed);
+    this.#view.updated();
+  }
 
   protected override work(): Outcome<Found> {
-    const wanted = this.#wanted;
-    const problems = [wanted === 'gliders' ? undefined : this.#kits.problem, wanted === 'sheets' ? undefined : this.#sheets.problem];
-    const wrong = problems.filter((problem) => problem !== undefined);
-    if (wrong.length > 0) return {ok: false, problems: wrong};
-    const found = find(this.state.design, {wanted, kits: this.#kits.value, sheets: this.#sheets.value, step: rulerStep(this.system)});
-    const before = this.#found?.ok ? this.#found.value : undefined;
-    return found.ok && sameFound(before, found.value) && this.#found ? this.#found : this.#found = found;
+    const own = this.#own;
+    if (own.problems.length > 0) return {ok: false, problems: own.problems};
+    const {wanted, spare} = own;
+    const first = find(this.state.design, {wanted, kits: own.kits.value, spare, sheets: own.sheets.value, step: rulerStep(this.system)});
+    if (!first.ok) return this.#found = first;
+    const {laid, standing} = this.#view.layoutFor(first.value);
+    const found: Found = {...first.value, cut: laid, standing, price: own.priceOfSheet};
+    return this.#found?.ok && sameFound(this.#found.value, found) ? this.#found : this.#found = {ok: true, value: found};
   }
 
   protected override besideAField(problem: Problem): boolean {
-    return super.besideAField(problem) || (!this.hides('question') && (problem.path === 'kits' || problem.path === 'sheets'));
+    return super.besideAField(problem) || (!this.hides('question') && isOwn(problem));
   }
+
+  /** Whether an author left a part in. */
+  shows(part: string): boolean { return !this.hides(part); }
 
   protected override renderHeading(): string { return this.say(sheetWords).heading; }
 
-  protected override answer(found: Found): Answer { return sheetAnswer(this, found); }
+  protected override answer(found: Found): Answer { return sheetAnswer(this, found, this.currency ?? ''); }
 
-  protected override renderPicture(found: Found): TemplateResult {
-    const words = this.say(sheetWords);
-    const {cut, span} = found;
-    const why = reasons(this, found);
-    return html`${why.length > 0 ? html`<div class="reasons">${why.map((reason) => html`<p class="problem" part="problem">${reason}</p>`)}</div>` : nothing}
-      ${span === undefined || Math.abs(span - this.state.design.wing.span) < 1e-9 || this.locked('wing.span') ? nothing
-        : html`<p class="use"><button type="button" part="button" @click=${() => { this.#useSpan(span); }}>${words.useSpan(this.write(span, 'length'))}</button></p>`}
-      <div class="laid ${cut.plans.length === 1 ? 'beside' : ''}">
-        <div class="seen"><p class="not-to-scale">${this.say(sheetFileWords).notToScale}</p>${cut.plans.length === 0 ? nothing : html`<div @pointermove=${this.#pointAt} @pointerleave=${() => { this.#point(undefined); }}>${this.#figure.render(pictureInWords(this, cut))}</div>
-          <p class="source">${words.howToRead}</p>`}
-          <p class="caution">${words.caution}</p></div>
-        ${this.hides('list') || cut.plans.length === 0 ? nothing : cutList(this, cut, this.state.design, {
-          lit: this.#lit, held: this.#held, point: (number) => { this.#point(number); }, hold: (number) => { this.#hold(number); },
-        })}
-      </div>`;
-  }
-
-  #useSpan(span: number): void {
-    this.askFor('wing.span', span);
-    this.dispatchEvent(new Event('change', {bubbles: true}));
-  }
-
-  get #lit(): number | undefined { return this.#pointed ?? this.#held; }
-
-  #point(number: number | undefined): void {
-    if (number === this.#pointed) return;
-    this.#pointed = number;
-    this.requestUpdate();
-  }
-
-  #hold(number: number): void {
-    this.#held = this.#held === number ? undefined : number;
-    this.requestUpdate();
-  }
-
-  /** The piece under the pointer, so that its row stands out too. */
-  readonly #pointAt = (event: PointerEvent): void => {
-    const svg = (event.currentTarget as Element).querySelector('svg');
-    if (!svg || !this.#picture) return;
-    const {left, top, width} = svg.getBoundingClientRect();
-    const {picture} = this.#picture;
-    this.#point(pieceAt(picture, layOutSheets(picture, width), event.clientX - left, event.clientY - top));
-  };
-
-  #pictureOf(found: Found): SheetPicture {
-    const {reader} = this;
-    const lit = this.#lit;
-    const kept = this.#picture;
-    if (kept?.of === found && kept.reader === reader && kept.lit === lit) return kept.picture;
-    const picture = kept?.of === found && kept.reader === reader ? {...kept.picture, lit} : {...sheetPicture(this, found.cut), lit};
-    this.#picture = {of: found, reader, lit, picture};
-    return picture;
-  }
+  protected override renderPicture(found: Found): TemplateResult { return this.#view.render(found); }
 
   protected override renderQuestion(): TemplateResult {
-    const words = this.say(sheetWords);
-    const wanted = this.#wanted;
-    const of = (path: DimensionPath): TemplateResult => this.fields.of(path, {disabled: this.locked(path)});
-    const sheets = this.#sheets.render(words.sheetsAtHand, this.#lockedOwn('sheets'));
-    const kits = this.#kits.render(words.kits, this.#lockedOwn('kits'));
-    return html`<div class="fields">
-      ${this.#wantedField()}
-      ${boardField(this, this.locked('board.length') || this.locked('board.width'))}
-      ${of('board.length')}${of('board.width')}
-      ${wanted === 'sheets' ? kits : wanted === 'gliders' ? sheets : html`${sheets}${kits}`}
-      ${wanted === 'span' ? nothing : of('wing.span')}
-      ${this.fields.more(() => [...wanted === 'span' ? [of('wing.span')] : [], ...more.map(of)])}
-    </div>`;
+    return question({
+      host: this, fields: this.fields, own: this.#own, searches: this.shows('search'),
+      locked: (path) => this.locked(path), lockedOwn: (name) => this.#lockedOwn(name),
+    });
   }
 
   #lockedOwn(name: string): boolean {
     const names = this.lock?.split(/\s+/).filter(Boolean);
     return names !== undefined && (names.length === 0 || names.includes(name));
-  }
-
-  #wantedField(): TemplateResult {
-    const words = this.say(sheetWords);
-    return html`<div class="field" part="field"><label for="field-wanted">${words.wanted}</label>
-      <span class="q"><select id="field-wanted" .value=${live(this.#wanted)} ?disabled=${this.#lockedOwn('wanted')} @change=${(e: Event) => {
-        this.wanted = wantedOf((e.target as HTMLSelectElement).value);
-        this.dispatchEvent(new Event('change', {bubbles: true}));
-      }}>${(['sheets', 'gliders', 'span'] as const).map((one) => html`<option value=${one} ?selected=${one === this.#wanted}>${words.questions[one]}</option>`)}</select></span><span></span></div>`;
   }
 
   protected override renderTakeaway(found: Found, {ok}: Outcome<Found>): TemplateResult | typeof nothing {
@@ -231,7 +178,7 @@ export class GliderPartsSheet extends Calculator<Found> {
   readonly #askForTemplates = (): void => {
     if (this.#templates !== undefined && this.#templates !== 'not loaded') return;
     this.#templates = 'asked';
-    this.await(import('./templates.js').then(({Templates: Panel}) => { this.#templates = new Panel(this); }, () => { this.#templates = 'not loaded'; })
+    this.await(import('./templates.js').then(({Templates: Panel}) => { this.#templates = new Panel(this, () => { this.#view.settle(); }); }, () => { this.#templates = 'not loaded'; })
       .finally(() => { this.requestUpdate(); }));
   };
 

@@ -1,23 +1,25 @@
-import {mostGliders, type CutSheets} from '../../calc/sheet/from-parts.js';
+import {mostGliders} from '../../calc/sheet/from-parts.js';
 import {usable} from '../../calc/sheet/shape.js';
 import {sheetWords} from '../../messages/en/sheet.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
+import {explain} from '../base/explain.js';
 import type {Found} from './found.js';
+import type {LaidOut} from './laid-out.js';
 import {atLeast, atMost, kept, size, sizeOf, written} from './sizes.js';
 
 /** The answer in a sentence to act on, and what follows from it. */
-export function sheetAnswer(host: GliderElement, found: Found): Answer {
-  const aside = asideOf(host, found).filter(Boolean).join(' ');
+export function sheetAnswer(host: GliderElement, found: Found, currency: string): Answer {
+  const aside = asideOf(host, found, currency).filter(Boolean).join(' ');
   return {sentence: sentenceOf(host, found), ...aside ? {aside} : {}};
 }
 
 function sentenceOf(host: GliderElement, found: Found): string {
   const words = host.say(sheetWords);
   const {wanted, cut, kits, sheets, span, gliders = 0} = found;
-  const sheet = written(host, cut.stock.length, cut.stock.width);
+  const sheet = boardsIn(host, cut);
   const leftover = cut.leftover && kept(host, cut.leftover);
-  const from = cut.sheets === 1 ? 'one' : cut.plans.length === 1 ? 'each' : 'last';
+  const from = cut.sheets + cut.oldPieces === 1 ? 'one' : cut.plans.length === 1 ? 'each' : 'last';
   const missing = missingFrom(found);
   if (missing.length > 0) return words.doesNotFit({missing: missing.map(({id}) => id), sheets: cut.sheets, sheet});
   if (wanted === 'gliders') {
@@ -28,10 +30,21 @@ function sentenceOf(host: GliderElement, found: Found): string {
     return span === undefined ? words.noWing({sheets, kits, sheet})
       : words.longest({sheets, kits, sheet, span: host.write(span, 'length'), whole: found.wholeSheet === true});
   }
-  return words.fits({sheets: cut.sheets, kits, sheet, leftover, from});
+  return words.fits({sheets: cut.sheets, kits: kits + found.spare, old: cut.oldPieces, sheet, leftover, from});
 }
 
-function asideOf(host: GliderElement, found: Found): readonly string[] {
+/** The sizes of the whole boards that are cut, the design's own where none is. */
+function boardsIn(host: GliderElement, {plans, stock}: LaidOut): string {
+  const boards = plans.map(({sheet: {board}}) => board).filter(({leftover}) => !leftover);
+  const sizes = new Set((boards.length > 0 ? boards : [stock]).map(({length, width}) => written(host, length, width)));
+  return new Intl.ListFormat(host.speech, {type: 'conjunction'}).format(sizes);
+}
+
+/** Money as the reader's language writes it; what it is called is the reader's own. */
+export const money = (host: GliderElement, amount: number, currency: string): string =>
+  `${new Intl.NumberFormat(host.speech, {minimumFractionDigits: 2, maximumFractionDigits: 2}).format(amount)}\u00a0${currency}`.trim();
+
+function asideOf(host: GliderElement, found: Found, currency: string): readonly string[] {
   const words = host.say(sheetWords);
   const {wanted, cut, span, spanNow} = found;
   const now = host.write(spanNow, 'length');
@@ -40,22 +53,32 @@ function asideOf(host: GliderElement, found: Found): readonly string[] {
     return [Math.abs(span - spanNow) < 1e-9 ? words.justSo : span > spanNow ? words.asideLonger(now) : words.asideShorter(now), found.wholeSheet ? '' : words.byHand];
   }
   if (missingFrom(found).length > 0) return [];
-  return [...wanted === 'sheets' ? fewest(host, cut) : [], words.use({
-    used: host.write(cut.usedArea / cut.sheetArea, 'ratio', {digits: 0}), mass: host.write(cut.usedArea * found.arealMass, 'mass'), about: !found.weighed,
+  const used = Math.round(100 * cut.usedArea / cut.sheetArea) / 100;
+  return [...wanted === 'sheets' ? [...spares(host, found), ...fewest(host, cut), ...costs(host, found, currency)] : [], words.use({
+    used: host.write(used, 'ratio', {digits: 0}), waste: host.write(1 - used, 'ratio', {digits: 0}), mass: host.write(cut.usedArea * found.arealMass, 'mass'), about: !found.weighed,
   })];
 }
 
+const spares = (host: GliderElement, {kits, spare}: Found): readonly string[] => (spare === 0 ? [] : [host.say(sheetWords).spares({wanted: kits, spare})]);
+
+/** What whole boards cost; what was left over has been paid for. */
+function costs(host: GliderElement, {price, cut: {sheets}, kits, spare}: Found, currency: string): readonly string[] {
+  if (price === undefined || sheets === 0) return [];
+  const all = price * sheets, gliders = kits + spare;
+  return [host.say(sheetWords).cost({sheet: money(host, price, currency), all: money(host, all, currency), each: gliders === 1 ? undefined : money(host, all / gliders, currency)})];
+}
+
 /** Whether fewer sheets could do, and what sheets that are all cut alike would take. */
-function fewest(host: GliderElement, {kits, sheets, least, alike, plans}: CutSheets): readonly string[] {
+function fewest(host: GliderElement, {kits, sheets, least, alike, plans}: LaidOut): readonly string[] {
   const words = host.say(sheetWords);
   return [
-    sheets === 1 ? '' : sheets === least ? words.fewest : words.maybeFewer(least),
+    sheets <= 1 || least === 0 ? '' : sheets === least ? words.fewest : words.maybeFewer(least),
     kits === 1 || !alike ? '' : alike.sheets > sheets ? words.alikeInstead(alike) : plans.length === 1 && sheets > 1 ? words.allAlike(alike.perSheet) : '',
   ];
 }
 
 /** What found no place; a wing of the wrong length is no news where its length is the question. */
-const missingFrom = ({wanted, cut}: Found): CutSheets['leftOut'] => cut.leftOut.filter(({id}) => wanted !== 'span' || id !== 'wing');
+const missingFrom = ({wanted, cut}: Found): LaidOut['leftOut'] => cut.leftOut.filter(({id}) => wanted !== 'span' || id !== 'wing');
 
 /** For each part that found no place, why, and what would do. */
 export function reasons(host: GliderElement, found: Found): readonly string[] {
@@ -63,8 +86,10 @@ export function reasons(host: GliderElement, found: Found): readonly string[] {
   const words = host.say(sheetWords);
   const room = usable(stock);
   const whole = usable({...stock, margin: 0});
-  return missingFrom(found).map(({id, problem}) => {
+  return missingFrom(found).map(({id, problem, count}) => {
     const part = parts.find((each) => each.id === id);
+    if (problem.code === 'sheets-run-out') return words.runOut({part: id, count});
+    if (problem.code === 'too-many-parts') return explain(host, problem);
     if (problem.code !== 'part-too-big' || !part) return words.noOutline(id);
     const [longer, shorter] = sizeOf(part.outline);
     const fitsIn = (sheet: {readonly length: number; readonly width: number}): boolean =>

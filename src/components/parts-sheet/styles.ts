@@ -30,11 +30,41 @@ export const partsSheetStyles = css`
   a.file { color: var(--_ink); text-underline-offset: .2em; }
   a.file:focus-visible { outline: 2px solid var(--_accent); outline-offset: 2px; }
   .not-to-scale { display: none; }
+  .search { display: flex; flex-wrap: wrap; align-items: center; gap: .2rem .8rem; min-block-size: 2rem; margin-block-end: .6rem; }
+  .search .source { flex: 0 1 auto; }
+  .bench { position: relative; cursor: default; outline-offset: 4px; }
+  .bench:focus-visible { outline: 2px solid var(--_accent); }
+  .grip { position: absolute; touch-action: none; cursor: grab; }
+  .grip:active { cursor: grabbing; }
+  .hand p { margin: 0; }
+  .moves { display: flex; flex-wrap: wrap; gap: .6rem; }
+  .moves button, .stepping button { min-block-size: 44px; min-inline-size: 5.5rem; }
+  .stepping button[aria-disabled='true'] { opacity: .5; cursor: default; }
+  .moves button[aria-pressed='true'] { border-color: var(--_accent); color: var(--_accent); }
+  .told { min-block-size: 2.9em; }
+  fieldset { border: 0; margin: 0 0 .75rem; padding: 0; min-inline-size: 0; grid-column: 1 / -1; }
+  fieldset > legend { padding: 0; font-size: .88em; color: var(--_soft); margin-block-end: .4rem; }
+  .splice label { display: inline-flex; align-items: center; gap: .4rem; min-block-size: 32px; margin-inline-end: 1.2rem; }
+  .splice input { inline-size: 1.2rem; block-size: 1.2rem; accent-color: var(--_accent); }
+  .boards .fields { border-inline-start: 2px solid var(--_rule); padding-inline-start: .8rem; margin-block-end: .6rem; }
+  .boards .remove { grid-row: span 3; align-self: center; justify-self: start; min-inline-size: 44px; min-block-size: 44px; margin-block-end: .75rem; }
+  .doing { display: grid; }
+  .doing .panel:first-child { border-block-start: 1px solid var(--_rule); }
+  .panel .opened { display: grid; gap: .8rem; padding-block: .6rem .4rem; }
+  .panel .field { display: grid; grid-template: auto auto / minmax(0, 20rem); margin: 0; }
+  .ticks { margin-block-end: .4rem; }
+  .list .ticks td { white-space: normal; }
+  .steps { display: grid; gap: .8rem; }
+  .stepping { display: flex; flex-wrap: wrap; gap: .6rem; }
+  .steps .now { margin: 0; font-size: 1.08em; min-block-size: 4.2em; max-inline-size: 62ch; }
+  .steps details { border: 0; padding: 0; }
+  .steps ol { margin: 0; padding-inline-start: 2.2em; max-inline-size: 66ch; display: grid; gap: .3rem; }
+  .steps li.lit { background: var(--_accent-soft); }
   .use { margin: 0 0 1rem; }
   @container (min-width: 56rem) { .laid.beside { grid-template-columns: minmax(0, 1fr) minmax(min-content, 23rem); } }
   @container (max-width: 26rem) { .list th, .list td { padding-inline-end: .45rem; } }
   @media print {
-    .templates { display: none; }
+    .templates, .search, .hand, .steps .now { display: none; }
     .not-to-scale { display: block; margin: 0; font-weight: 600; }
     .list { overflow: visible; }
     button.piece { display: inline; border: 0; padding: 0; color: inherit; }

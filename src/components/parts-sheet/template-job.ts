@@ -1,7 +1,7 @@
-import type {CutSheets} from '../../calc/sheet/from-parts.js';
 import type {Paper, TemplateJob} from '../../drawing/pdf/job.js';
 import {sheetTemplateWords} from '../../messages/en/sheet-templates.js';
 import type {GliderElement} from '../base/element.js';
+import type {LaidOut} from './laid-out.js';
 import {sheetPicture} from './picture.js';
 import {size, written} from './sizes.js';
 
@@ -23,7 +23,7 @@ export const measuredBox = {metric: {across: 0.1, up: 0.05}, inch: {across: 4 * 
 export const titleOf = (host: GliderElement): string => host.state.design.name.trim() || host.say(sheetTemplateWords).nameless;
 
 /** The templates of some sheets, in the reader's words and units. */
-export function templateJob(host: GliderElement, cut: CutSheets, {paper, overlap, printed, plan}: TemplateChoice): TemplateJob {
+export function templateJob(host: GliderElement, cut: LaidOut, {paper, overlap, printed, plan}: TemplateChoice): TemplateJob {
   const words = host.say(sheetTemplateWords);
   const {length, width} = cut.stock;
   const {sheets} = sheetPicture(host, cut);

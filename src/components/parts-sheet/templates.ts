@@ -11,7 +11,7 @@ import {explain} from '../base/explain.js';
 import type {Found} from './found.js';
 import {LengthField} from './length-field.js';
 import {papers, paperOf, type PaperId} from './papers.js';
-import {titleOf as sheetTitle} from './picture.js';
+import {sheetTitle} from './picture.js';
 import {fileName, fileOf, type SavedFile} from './saved-file.js';
 import {written} from './sizes.js';
 import {measuredBox, templateJob, titleOf, type TemplateChoice} from './template-job.js';
@@ -29,6 +29,7 @@ const furthest = 0.1;
 /** The choice of paper, the correction for a printer that is off, and the buttons that make files of the sheets as they are laid out. */
 export class Templates implements ReactiveController {
   readonly #host: GliderElement;
+  readonly #settle: () => void;
   #paper: PaperId | undefined;
   #overlap: number | undefined;
   #printed = {across: 1, up: 1};
@@ -39,8 +40,10 @@ export class Templates implements ReactiveController {
   readonly #overlapField: LengthField;
   readonly #sideFields: readonly {readonly side: 'across' | 'up'; readonly field: LengthField}[];
 
-  constructor(host: GliderElement) {
+  /** `settle` is told before a file is made. */
+  constructor(host: GliderElement, settle: () => void) {
     this.#host = host;
+    this.#settle = settle;
     host.addController(this);
     this.#overlapField = new LengthField(host, 'overlap', {
       get: () => this.#choice.overlap, set: (value) => { this.#overlap = value; }, least: () => 0, most: () => 0.06,
@@ -172,6 +175,7 @@ export class Templates implements ReactiveController {
   }
 
   async #make(kind: FileKind, job: TemplateJob, plan?: TemplatePlan): Promise<void> {
+    this.#settle();
     this.#drop();
     const writing = this.#writing = new AbortController();
     const {signal} = writing;

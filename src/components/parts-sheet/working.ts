@@ -6,6 +6,7 @@ import {sheetWords} from '../../messages/en/sheet.js';
 import type {GliderElement} from '../base/element.js';
 import {equation, fraction, number, operator, quantity, row, symbol} from '../base/equation.js';
 import type {Found} from './found.js';
+import {pieceName} from './picture.js';
 import {place} from './sizes.js';
 
 /** Why no fewer sheets can do, how the parts were placed, and the corners of what is no plain rectangle. */
@@ -16,13 +17,14 @@ export function sheetWorking(host: GliderElement, {cut, wanted}: Found): Templat
   const parts = host.write(cut.usedArea, 'area'), board = host.write(length * width, 'area');
   const ratio = (cut.usedArea / (length * width)).toFixed(2).replace('.', host.decimal);
   return html`
-    ${cut.leftOut.length > 0 ? nothing : html`${equation(words.spoken({parts, board, ratio, least: cut.least}),
+    ${cut.byArea === 0 ? nothing : html`${equation(words.spoken({parts, board, ratio, least: cut.byArea}),
       row(symbol('n'), operator('≥'), fraction(symbol('A', symbols.parts), symbol('A', symbols.sheet))),
       fraction(quantity(parts), quantity(board)), number(ratio))}
-      <p class="source">${because.area(cut.least)}</p>`}
-    <p class="source">${because.placing}</p>
+      <p class="source">${because.area(cut.byArea)}</p>`}
+    ${cut.least > cut.byArea ? html`<p class="source">${because.bound(cut.least)}</p>` : nothing}
+    <p class="source">${because.placing} ${because.search}</p>
     ${wanted === 'span' ? html`<p class="source">${because.longest}</p>` : nothing}
-    ${corners(host, cut.plans.flatMap(({pieces}) => pieces.map(({number: n, part, placed}) => ({n, name: words.parts[part.id], outline: placed.outline}))))}
+    ${corners(host, cut.plans.flatMap(({pieces}) => pieces.map(({number: n, part, placed}) => ({n, name: pieceName(host, part), outline: placed.outline}))))}
     <p class="source">${host.say(commonWords).where}: ${because.source}</p>`;
 }
 

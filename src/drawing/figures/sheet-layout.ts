@@ -23,6 +23,8 @@ export interface PieceSketch {
   readonly outline: readonly XY[];
   readonly lines: readonly LineSketch[];
   readonly places: readonly PlaceSketch[];
+  /** Whether somebody holds it in its place. */
+  readonly held?: boolean;
 }
 
 export interface LeftoverSketch {
@@ -38,6 +40,23 @@ export interface SheetSketch {
   readonly title: string;
   readonly pieces: readonly PieceSketch[];
   readonly leftover: LeftoverSketch | undefined;
+  /** Of this board, where it is not of the size that most are. */
+  readonly size?: SheetSize | undefined;
+}
+
+/** A board's size, in millimetres, and in words. */
+export interface SheetSize {
+  readonly length: number;
+  readonly width: number;
+  readonly words: {readonly length: string; readonly width: string};
+}
+
+/** A cut to make: what is in hand, and the line of the knife. */
+export interface CutSketch {
+  /** Which of the sheets, from 0. */
+  readonly sheet: number;
+  readonly hand: readonly XY[];
+  readonly line: readonly XY[];
 }
 
 /** Sheets of board with the pieces to cut from them, seen from above as they lie on the bench. */
@@ -48,11 +67,13 @@ export interface SheetPicture {
   readonly sheets: readonly SheetSketch[];
   /** The number of the piece that is pointed out. */
   readonly lit: number | undefined;
+  /** The cut that is pointed out. */
+  readonly cut?: CutSketch | undefined;
   readonly words: {readonly length: string; readonly width: string; readonly legend: Readonly<Record<LegendItem, string>>};
 }
 
 /** The kinds of line that the legend explains. */
-export type LegendItem = 'cut' | 'above' | 'below' | 'mark';
+export type LegendItem = 'cut' | 'above' | 'below' | 'mark' | 'held';
 
 export interface SheetsLayout {
   readonly view: View;
@@ -77,23 +98,30 @@ function legendItems({sheets}: SheetPicture): readonly LegendItem[] {
     ...grooves.some(({face}) => face === 'A') ? ['above'] as const : [],
     ...grooves.some(({face}) => face === 'B') ? ['below'] as const : [],
     ...lines.some(({kind}) => kind === 'mark') ? ['mark'] as const : [],
+    ...sheets.some(({pieces}) => pieces.some(({held}) => held)) ? ['held'] as const : [],
   ];
 }
 
+/** The size of one of the sheets. */
+export const sizeOf = ({size}: SheetSketch, {length, width, words}: SheetPicture): SheetSize => size ?? {length, width, words};
+
 /** Sheets side by side as far as they stay readable, all to one scale, and the legend below them. */
 export function layOutSheets(picture: SheetPicture, widthPx: number): SheetsLayout {
-  const {length, width, sheets, words} = picture;
+  const {sheets, words} = picture;
+  const sizes = sheets.map((sheet) => sizeOf(sheet, picture));
+  const length = Math.max(...sizes.map((size) => size.length)), width = Math.max(...sizes.map((size) => size.width));
   const inner = Math.max(widthPx - room.left - room.right, 60);
   const columns = Math.max(1, Math.min(sheets.length, Math.floor((inner + room.between) / (room.narrowest + room.between))));
   const across = Math.min((inner - (columns - 1) * room.between) / columns, room.tallest * length / width);
   const u = length / across;
-  const down = width / u;
   let bottom = 0;
-  const corners = sheets.map((_, i): XY => {
-    const column = i % columns;
-    if (column === 0) bottom += room.title + down + (i > 0 ? i === columns ? room.figure : room.below : 0);
-    return {x: (room.left + column * (across + room.between)) * u, y: bottom * u};
-  });
+  const corners: XY[] = [];
+  for (let first = 0; first < sheets.length; first += columns) {
+    const row = sizes.slice(first, first + columns);
+    bottom += room.title + Math.max(...row.map((size) => size.width)) / u + (first === 0 ? 0 : first === columns ? room.figure : room.below);
+    const below = bottom * u;
+    row.forEach((_, column) => { corners.push({x: (room.left + column * (across + room.between)) * u, y: below}); });
+  }
   bottom += sheets.length <= columns ? room.figure : room.below;
 
   let x: number = room.left, line = bottom + 16;

@@ -1,4 +1,5 @@
 import type {Pen} from '../pen.js';
+import {drawPin} from './sheet-pin.js';
 import {room, type LegendItem, type SheetsLayout} from './sheet-layout.js';
 
 /** A sample of each kind of line with what it means. */
@@ -16,6 +17,7 @@ export function drawLegend(pen: Pen, legend: SheetsLayout['legend'], words: Read
         pen.line(`${key}-other`, {x: at.x, y: y + 1.6 * u}, {x: to, y: y + 1.6 * u}, 'dash');
         break;
       case 'mark': pen.line(key, {x: at.x, y}, {x: to, y}, 'mark'); break;
+      case 'held': drawPin(pen, key, {x: (at.x + to) / 2, y}); break;
     }
     pen.text(`${key}-words`, {x: to + 8 * u, y: at.y}, words[item], {soft: true, sizePx: 11.5});
   }

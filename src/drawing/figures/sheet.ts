@@ -1,7 +1,8 @@
 import type {Pen, XY} from '../pen.js';
 import type {View} from '../view.js';
 import {drawLegend} from './sheet-legend.js';
-import {layOutSheets, widthOf, type SheetPicture, type SheetSketch} from './sheet-layout.js';
+import {layOutSheets, sizeOf, widthOf, type CutSketch, type SheetPicture, type SheetSketch} from './sheet-layout.js';
+import {drawPin, pinOn} from './sheet-pin.js';
 import {drawPiece, type Lettered} from './sheet-piece.js';
 import {placeFor} from './fit-words.js';
 
@@ -13,7 +14,12 @@ export function drawSheets(pen: Pen, widthPx: number, picture: SheetPicture): Vi
   const {view, corners, legend} = layOutSheets(picture, widthPx);
   pen.begin(view);
   const lettered: Lettered = new Map();
-  picture.sheets.forEach((sheet, i) => { drawSheet(pen, `sheet-${String(i)}`, corners[i] ?? {x: 0, y: 0}, sheet, picture, i === 0, lettered); });
+  picture.sheets.forEach((sheet, i) => {
+    const before = i > 0 ? picture.sheets[i - 1] : undefined;
+    drawSheet(pen, `sheet-${String(i)}`, corners[i] ?? {x: 0, y: 0}, sheet, picture, !before || before.size !== sheet.size, lettered);
+  });
+  const {cut} = picture, corner = cut && corners[cut.sheet];
+  if (cut && corner) drawCut(pen, cut, ({x, y}) => ({x: corner.x + x, y: corner.y - y}));
   drawLegend(pen, legend, picture.words.legend);
   pen.finish();
   return view;
@@ -21,7 +27,8 @@ export function drawSheets(pen: Pen, widthPx: number, picture: SheetPicture): Vi
 
 function drawSheet(pen: Pen, key: string, corner: XY, sheet: SheetSketch, picture: SheetPicture, measured: boolean, lettered: Lettered): void {
   const {u} = pen;
-  const {length, width, margin, words} = picture;
+  const {margin} = picture;
+  const {length, width, words} = sizeOf(sheet, picture);
   const on = ({x, y}: XY): XY => ({x: corner.x + x, y: corner.y - y});
   const rectangle = (x: number, y: number, l: number, w: number): readonly XY[] =>
     [{x, y}, {x: x + l, y}, {x: x + l, y: y + w}, {x, y: y + w}].map(on);
@@ -37,6 +44,7 @@ function drawSheet(pen: Pen, key: string, corner: XY, sheet: SheetSketch, pictur
 
   if (sheet.leftover) drawLeftover(pen, `${key}-leftover`, on, sheet.leftover);
   for (const piece of sheet.pieces) drawPiece(pen, `piece-${String(piece.number)}`, on, piece, piece.number === picture.lit, lettered);
+  for (const {held, outline, number} of sheet.pieces) if (held) drawPin(pen, `piece-${String(number)}`, pinOn(outline.map(on), u));
 
   pen.text(`${key}-zero`, {x: origin.x - 6 * u, y: origin.y + 13 * u}, '0', {anchor: 'end', sizePx: 12.5, weight: 600});
   pen.circle(`${key}-corner`, origin, 2.4, 'none', 'line');
@@ -65,3 +73,10 @@ function drawLeftover(pen: Pen, key: string, on: (p: XY) => XY, {x, y, length, w
   }
 }
 
+/** What is in hand, and the cut across it, from end to end. */
+function drawCut(pen: Pen, {hand, line}: CutSketch, on: (p: XY) => XY): void {
+  pen.polygon('cut-hand', hand.map(on), 'accent', 'none');
+  const ends = line.map(on);
+  pen.polyline('cut-line', ends, 'knife');
+  ends.forEach((end, i) => { pen.circle(`cut-end-${String(i)}`, end, 3.5, 'none', 'accent'); });
+}

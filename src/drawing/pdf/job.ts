@@ -31,6 +31,7 @@ export interface TemplateWords {
 
 /** Templates to make: boards with the parts to cut from them, at true size. Millimetres. */
 export interface TemplateJob {
+  /** The size of every sheet that has none of its own. */
   readonly board: {readonly length: number; readonly width: number};
   readonly sheets: readonly SheetSketch[];
   /** Paper to spread each board over; without it, one page as big as the board. */

@@ -51,10 +51,12 @@ export function codeOf({column, row}: Pick<Tile, 'column' | 'row'>): string {
   return `${letters}${String.fromCharCode(65 + column % 26)}${String(row + 1)}`;
 }
 
-function layOutPage({board, paper, correction: {across, up}}: TemplateJob): Omit<TemplatePlan, 'pages'> {
+function layOutPage({board, sheets, paper, correction: {across, up}}: TemplateJob): Omit<TemplatePlan, 'pages'> {
+  const boards = sheets.length > 0 ? sheets.map(({size}) => size ?? board) : [board];
+  const length = Math.max(...boards.map((each) => each.length)), widest = Math.max(...boards.map((each) => each.width));
   const below = boxes.inch.height + gap;
   const page = paper ? {width: paper.width / across, height: paper.height / up}
-    : {width: Math.max(board.length + 4, 190) + 2 * margin, height: board.width + 4 + below + 2 * margin};
+    : {width: Math.max(length + 4, 190) + 2 * margin, height: widest + 4 + below + 2 * margin};
   const width = page.width - 2 * margin;
   return {
     page, paper: {width: page.width * across, height: page.height * up},
@@ -86,8 +88,8 @@ export function planTemplates(job: TemplateJob, most: number): Outcome<TemplateP
   return good({...page, pages});
 }
 
-function tileOne({title, pieces}: SheetSketch, {board, paper, overlap}: TemplateJob, window: Box): Outcome<TiledSheet> {
-  const {length, width} = board;
+function tileOne({title, pieces, size}: SheetSketch, {board, paper, overlap}: TemplateJob, window: Box): Outcome<TiledSheet> {
+  const {length, width} = size ?? board;
   const edge = [{x: 0, y: 0}, {x: length, y: 0}, {x: length, y: width}, {x: 0, y: width}];
   const outlines = (paper ? pieces.map(({outline}) => outline) : [edge]).map((outline) => outline.map(({x, y}) => ({x: meters(x), y: meters(y)})));
   const tiled = tileSheet({length: meters(length), width: meters(width), outlines}, {width: meters(window.width), height: meters(window.height)}, paper ? meters(overlap) : 0);

@@ -38,10 +38,17 @@ const words: typeof sheetWords.en = {
   heading: 'Teile auf der Platte: Passen alle darauf?',
   parts,
   fits: (a) => {
-    const end = `von ${a.sheet}${left(a.leftover, a.from)}.`;
-    if (a.kits > 1) return `**${capital(gliders(a.kits))}** brauchen **${sheets(a.sheets)}** ${end}`;
-    return a.sheets === 1 ? `Alles passt auf **eine Platte** ${end}` : `Die Teile brauchen **${sheets(a.sheets)}** ${end}`;
+    const old = a.old === 1 ? 'ein Reststück' : `${few[a.old] ?? String(a.old)} Reststücke`;
+    const all = a.sheets === 0 ? `**${old}**` : `**${sheets(a.sheets)}** von ${a.sheet}${a.old > 0 ? ` und **${old}**` : ''}`;
+    const end = `${all}${left(a.leftover, a.from)}.`;
+    if (a.kits > 1) return `**${capital(gliders(a.kits))}** brauchen ${end}`;
+    return a.sheets + a.old === 1 ? `Alles passt auf ${end}` : `Die Teile brauchen ${end}`;
   },
+  spares: (a) => `Das ${a.wanted === 1 ? 'ist' : 'sind'} ${gliders(a.wanted)} und ${a.spare === 1 ? 'einer' : few[a.spare] ?? String(a.spare)} in Reserve.`,
+  cost: (a) => `Bei ${a.sheet} je Platte kostet die Platte insgesamt ${a.all}${a.each === undefined ? '' : `, ${a.each} je Gleiter`}.`,
+  runOut: (a) => `Die vorhandenen Platten reichen nicht für ${a.count === 1 ? 'ein' : few[a.count] ?? String(a.count)} Stück von diesem Teil: ${parts[a.part]}.`,
+  lengthOf: (a) => `${a.part} ${a.nth}/${a.of}`,
+  oldPiece: (title) => `${title} (Reststück)`,
   doesNotFit: (a) =>
     `**${capital(series(a.missing.map(the)))} ${a.missing.length > 1 ? 'passen' : 'passt'} nicht** auf eine Platte von ${a.sheet}; ${
       a.sheets === 0 ? 'sonst gibt es nichts zu verteilen' : `alles andere geht auf **${sheets(a.sheets)}**`}.`,
@@ -67,10 +74,10 @@ const words: typeof sheetWords.en = {
   byHand: 'Von Hand verteilt ist vielleicht noch etwas mehr zu holen.',
   asNow: (now) => `Das Bild zeigt den Stand jetzt, mit einem Flügel von ${now}.`,
   fewest: 'Mit weniger geht es nicht.',
-  maybeFewer: (least) => `Der Fläche nach könnte${least === 1 ? '' : 'n'} ${least === 1 ? 'eine' : few[least] ?? String(least)} reichen, aber keine der versuchten Anordnungen kommt mit weniger aus.`,
+  maybeFewer: (least) => `Ausgeschlossen ist nicht, dass ${least === 1 ? 'eine reicht' : `${few[least] ?? String(least)} reichen`}, aber keine der versuchten Anordnungen kommt mit weniger aus.`,
   allAlike: (perSheet) => `Jede Platte wird gleich zugeschnitten und ergibt ${givenGliders(perSheet)}.`,
   alikeInstead: (a) => `Werden alle Platten gleich zugeschnitten, je ${givenGliders(a.perSheet)} aus jeder, braucht es ${a.sheets === 1 ? 'eine' : few[a.sheets] ?? String(a.sheets)}.`,
-  use: (a) => `Die Teile bedecken ${a.used} der Platte und wiegen ${a.about ? 'etwa ' : ''}${a.mass}, noch ohne Kleber.`,
+  use: (a) => `Die Teile bedecken ${a.used} der Platte, ${a.waste} sind Abfall und Reste; sie wiegen ${a.about ? 'etwa ' : ''}${a.mass}, noch ohne Kleber.`,
   board: 'Vorhandene Platte',
   ownSize: 'andere Größe',
   systems: {metric: 'In Millimetern verkauft', inch: 'In Zoll verkauft'},
@@ -85,14 +92,14 @@ const words: typeof sheetWords.en = {
   sheetTitle: (a) =>
     a.only ? 'Wie auf dem Tisch, Seite A oben' : a.alike === 1 ? `Platte ${String(a.first)}, Seite A oben` : `Platten ${String(a.first)} bis ${String(a.first + a.alike - 1)}, alle gleich`,
   leftOver: (piece) => `Rest: ${piece}`,
-  legend: {cut: 'durchschneiden', above: 'Nut auf der oberen Seite', below: 'Nut auf der unteren Seite', mark: 'Bleistiftstrich'},
+  legend: {cut: 'durchschneiden', above: 'Nut auf der oberen Seite', below: 'Nut auf der unteren Seite', mark: 'Bleistiftstrich', held: 'festgehalten'},
   wingHere: 'Flügel',
   tailHere: 'Leitwerk',
   list: 'Zuschnittliste',
   places: 'Wo jedes Teil liegt',
   columns: {piece: 'Teil', part: 'Teil', pieces: 'Stück', size: 'Maße', sheet: 'Platte', across: 'x', up: 'y'},
   sheetNumbers: (first, alike) => (alike === 1 ? String(first) : `${String(first)}–${String(first + alike - 1)}`),
-  show: (a) => `${String(a.number)}, ${a.part}, im Bild zeigen`,
+  show: (a) => `${String(a.number)}, ${a.part}, dort festhalten`,
   howToRead: 'Von der mit 0 bezeichneten Ecke bis zur nächsten Ecke jedes Teils messen: x nach rechts, y nach oben. Seite A liegt oben wie gezeichnet, Seite B auf dem Tisch.',
   note: {
     pieces: (n) => n === 1 ? 'Ein Stück.' : `${capital(few[n] ?? String(n))} gleiche Stücke.`,
@@ -110,7 +117,9 @@ const words: typeof sheetWords.en = {
   corners: 'Ecken der schrägen Teile, ab der mit 0 bezeichneten Ecke: x | y',
   because: {
     area: (least) => `Keine Anordnung kommt mit weniger Platte aus, als die Teile Fläche haben. Mit dem Platz fürs Messer braucht es mindestens ${sheets(least)}, wie die Teile auch liegen.`,
-    placing: 'Jedes Teil wird mit dem Rechteck, das es umschließt, liegend oder um ein Viertel gedreht in das am besten passende freie Rechteck gelegt; zwei schräge Teile werden auch Kopf an Fuß zusammengelegt. Das wird in vielen Reihenfolgen versucht; behalten wird die Anordnung mit den wenigsten Platten und dem größten Rest.',
+    bound: (least) => `Zählt für jedes Teil der Anteil an der Länge mal dem Anteil an der Breite einer Platte, den es sicher einnimmt, so gemessen, dass keine Platte mehr als ein Ganzes fasst, braucht es mindestens ${sheets(least)} (S. P. Fekete, J. Schepers, 2004; J. Carlier, F. Clautiaux, A. Moukrim, 2007).`,
+    search: 'Von da an wird weitergesucht: Platten werden wieder und wieder in anderer Reihenfolge gefüllt, und was besser ist, bleibt: alles untergebracht, die wenigsten Platten, der größte Rest, die wenigsten Schnitte und Lineal-Einstellungen, in dieser Reihenfolge.',
+    placing: 'Zuerst wird jedes Teil mit dem Rechteck, das es umschließt, liegend oder um ein Viertel gedreht in das am besten passende freie Rechteck gelegt; zwei schräge Teile werden auch Kopf an Fuß zusammengelegt. Das wird in vielen Reihenfolgen versucht; behalten wird die Anordnung mit den wenigsten Platten und dem größten Rest.',
     source: 'Alle größten freien Rechtecke behalten: J. Jylänki, A Thousand Ways to Pack the Bin (2010). Untergrenze: die Fläche, für dieses Element hergeleitet.',
     longest: 'Eine Länge nach der anderen versucht, die Unsicherheit jedes Mal halbiert, bis auf einen Teilstrich des Lineals.',
   },

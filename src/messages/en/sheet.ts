@@ -28,11 +28,18 @@ const markNames: Readonly<Partial<Record<LineLabel, string>>> = {
 export const sheetWords = topic('sheet', {
   heading: 'Parts on the sheet: do they all fit?',
   parts,
-  fits: (a: {sheets: number; kits: number; sheet: string; leftover: string | undefined; from: LeftFrom}) => {
-    const end = `of ${a.sheet}${left(a.leftover, a.from)}.`;
-    if (a.kits > 1) return `**${capital(gliders(a.kits))}** take **${sheets(a.sheets)}** ${end}`;
-    return a.sheets === 1 ? `Everything fits on **one sheet** ${end}` : `The parts take **${sheets(a.sheets)}** ${end}`;
+  fits: (a: {sheets: number; kits: number; old: number; sheet: string; leftover: string | undefined; from: LeftFrom}) => {
+    const old = counted(a.old, 'piece left over from before', 'pieces left over from before');
+    const all = a.sheets === 0 ? `**${old}**` : `**${sheets(a.sheets)}** of ${a.sheet}${a.old > 0 ? ` and **${old}**` : ''}`;
+    const end = `${all}${left(a.leftover, a.from)}.`;
+    if (a.kits > 1) return `**${capital(gliders(a.kits))}** take ${end}`;
+    return a.sheets + a.old === 1 ? `Everything fits on ${end}` : `The parts take ${end}`;
   },
+  spares: (a: {wanted: number; spare: number}) => `That is ${gliders(a.wanted)} and ${few[a.spare] ?? String(a.spare)} to spare.`,
+  cost: (a: {sheet: string; all: string; each: string | undefined}) => `At ${a.sheet} a sheet the board costs ${a.all}${a.each === undefined ? '' : `, ${a.each} a glider`}.`,
+  runOut: (a: {part: PartId; count: number}) => `The boards at hand do not do for ${counted(a.count, 'piece', 'pieces')} of this part: ${parts[a.part].toLowerCase()}.`,
+  lengthOf: (a: {part: string; nth: number; of: number}) => `${a.part} ${a.nth}/${a.of}`,
+  oldPiece: (title: string) => `${title} (left over from before)`,
   doesNotFit: (a: {missing: readonly PartId[]; sheets: number; sheet: string}) =>
     `**${capital(inSentence(a.missing))} ${a.missing.length > 1 ? 'do' : 'does'} not fit** a sheet of ${a.sheet}; ${
       a.sheets === 0 ? 'nothing else is left to place' : `everything else goes on **${sheets(a.sheets)}**`}.`,
@@ -57,10 +64,11 @@ export const sheetWords = topic('sheet', {
   byHand: 'Laid out by hand it may yet gain a little.',
   asNow: (now: string) => `The picture shows it as it is now, with a wing of ${now}.`,
   fewest: 'It cannot be done on fewer.',
-  maybeFewer: (least: number) => `By area alone ${few[least] ?? String(least)} might do, but no layout tried gets by with fewer.`,
+  maybeFewer: (least: number) => `${capital(few[least] ?? String(least))} might do for all that is proved, but no layout tried gets by with fewer.`,
   allAlike: (perSheet: number) => `Every sheet is cut alike and gives ${gliders(perSheet)}.`,
   alikeInstead: (a: {perSheet: number; sheets: number}) => `With every sheet cut alike, ${gliders(a.perSheet)} from each, it takes ${few[a.sheets] ?? String(a.sheets)}.`,
-  use: (a: {used: string; mass: string; about: boolean}) => `The parts cover ${a.used} of the board and weigh ${a.about ? 'about ' : ''}${a.mass} before any glue.`,
+  use: (a: {used: string; waste: string; mass: string; about: boolean}) =>
+    `The parts cover ${a.used} of the board, ${a.waste} is offcuts and what is left over; they weigh ${a.about ? 'about ' : ''}${a.mass} before any glue.`,
   board: 'Board at hand',
   ownSize: 'another size',
   systems: {metric: 'Sold in millimetres', inch: 'Sold in inches'},
@@ -75,14 +83,14 @@ export const sheetWords = topic('sheet', {
   sheetTitle: (a: {first: number; alike: number; only: boolean}) =>
     a.only ? 'As it lies on the bench, face A up' : a.alike === 1 ? `Sheet ${String(a.first)}, face A up` : `Sheets ${String(a.first)} to ${String(a.first + a.alike - 1)}, cut alike`,
   leftOver: (piece: string) => `${piece} left over`,
-  legend: {cut: 'cut through', above: 'groove on the face that looks up', below: 'groove on the face below', mark: 'pencil mark'},
+  legend: {cut: 'cut through', above: 'groove on the face that looks up', below: 'groove on the face below', mark: 'pencil mark', held: 'held here'},
   wingHere: 'wing',
   tailHere: 'tail',
   list: 'Cut list',
   places: 'Where each piece lies',
   columns: {piece: 'Piece', part: 'Part', pieces: 'Pieces', size: 'Size', sheet: 'Sheet', across: 'From left', up: 'From below'},
   sheetNumbers: (first: number, alike: number) => (alike === 1 ? String(first) : `${String(first)}–${String(first + alike - 1)}`),
-  show: (a: {number: number; part: string}) => `Show ${String(a.number)}, ${a.part}, in the picture`,
+  show: (a: {number: number; part: string}) => `Hold ${String(a.number)}, ${a.part}, where it is`,
   howToRead: 'Measure from the corner marked 0 to the nearest corner of each piece. Face A looks up as drawn; face B lies on the bench.',
   note: {
     pieces: (n: number) => `${capital(counted(n, 'piece', 'pieces'))} alike.`,
@@ -101,7 +109,9 @@ export const sheetWords = topic('sheet', {
   corners: 'Corners of the slanting pieces, from the corner marked 0: from the left, from below',
   because: {
     area: (least: number) => `No layout can do with less board than the parts have area. With the knife’s room counted in, at least ${sheets(least)}, however the parts lie.`,
-    placing: 'Each part is placed by its upright bounds, lying or a quarter turned, into the free rectangle that suits it best; two slanting pieces may first be laid head to tail. That is tried in many orders and the layout with the fewest sheets, then with the largest piece left over, is kept.',
+    bound: (least: number) => `Counting for every part the share of a sheet’s length times the share of its width that it takes up for certain, measured so that no sheet holds more than one whole: at least ${sheets(least)} (S. P. Fekete, J. Schepers, 2004; J. Carlier, F. Clautiaux, A. Moukrim, 2007).`,
+    search: 'Then a search goes on from there: it fills sheets again and again in other orders, and takes what is better: everything placed, the fewest sheets, the largest piece left over, the fewest cuts and ruler settings, in this order.',
+    placing: 'At first each part is placed by its upright bounds, lying or a quarter turned, into the free rectangle that suits it best; two slanting pieces may first be laid head to tail. That is tried in many orders and the layout with the fewest sheets, then with the largest piece left over, is kept.',
     source: 'Keeping every largest free rectangle: J. Jylänki, A Thousand Ways to Pack the Bin (2010). Bound: area, worked out for this element.',
     longest: 'Tried at one length after another, halving the doubt each time, down to one step of the ruler.',
   },

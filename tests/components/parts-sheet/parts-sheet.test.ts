@@ -213,8 +213,7 @@ describe('<glider-parts-sheet>', () => {
     await element.updateComplete;
     expect(strokes()).to.equal(1);
     await sendKeys({press: 'Enter'});
-    await element.updateComplete;
-    expect(button?.getAttribute('aria-pressed')).to.equal('true');
+    await waitUntil(() => button?.getAttribute('aria-pressed') === 'true', 'the piece is held', {timeout: 5000});
     button?.blur();
     await element.updateComplete;
     expect(strokes()).to.equal(1);

@@ -1,0 +1,24 @@
+import type {Found, Job} from '../../../calc/sheet/engine/job.js';
+
+/** To the worker: what to look for, and whether to rest. */
+export type ToWorker = {readonly job: Job} | {readonly rest: boolean};
+
+/** From the worker, first of all and then now and again. */
+export interface Report {
+  /** A layout better than those before; none when there is no news but the time. */
+  readonly found?: Found | undefined;
+  /** How long it has worked, ms. */
+  readonly spent: number;
+  /** Whether nothing better is to be hoped for. */
+  readonly done: boolean;
+}
+
+/** A search under way, wherever it runs. */
+export interface Runner {
+  /** It goes on from where it was. */
+  rest(resting: boolean): void;
+  stop(): void;
+}
+
+/** The seed of every search here: the same question finds the same layouts. */
+export const seed = 1;

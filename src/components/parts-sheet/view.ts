@@ -1,0 +1,134 @@
+import {html, nothing} from 'lit';
+import type {TemplateResult} from 'lit';
+import type {SheetPicture} from '../../drawing/figures/sheet-layout.js';
+import {sheetFileWords} from '../../messages/en/sheet-files.js';
+import {sheetSearchWords} from '../../messages/en/sheet-search.js';
+import {sheetWords} from '../../messages/en/sheet.js';
+import {Figure} from '../base/figure.js';
+import {Bench} from './bench.js';
+import {cutList} from './cut-list.js';
+import type {First, Found, Standing} from './found.js';
+import {Hand} from './hand.js';
+import {handBar} from './hand-bar.js';
+import {sameAsked, type Asked} from './job-of.js';
+import type {LaidOut} from './laid-out.js';
+import {Layouts} from './layouts.js';
+import type {OwnQuestions} from './own-questions.js';
+import {Panels} from './panels.js';
+import type {GliderPartsSheet} from './parts-sheet.js';
+import {pictureInWords, sheetPicture} from './picture.js';
+import {searchLine} from './search-line.js';
+import {reasons} from './sentences.js';
+
+/** The layout as it is seen: the picture and the bench that it is, the search behind it, the cut list, and what is loaded of other lists. */
+export class View {
+  readonly #host: GliderPartsSheet;
+  readonly #own: OwnQuestions;
+  readonly #layouts: Layouts;
+  readonly #hand: Hand;
+  readonly #bench: Bench;
+  readonly #panels: Panels;
+  readonly #figure: Figure<SheetPicture>;
+  #asked: Asked | undefined;
+  #pointed: number | undefined;
+  #picture: {readonly of: readonly unknown[]; readonly picture: SheetPicture} | undefined;
+
+  /** `found` gives what is shown now. */
+  constructor(host: GliderPartsSheet, own: OwnQuestions, found: () => Found | undefined) {
+    this.#host = host;
+    this.#own = own;
+    this.#layouts = new Layouts(host, () => host.shows('search') && host.shows('picture'));
+    this.#hand = new Hand(host, this.#layouts);
+    this.#bench = new Bench(this.#hand, () => ({laid: found()?.cut, picture: this.#picture?.picture}), (number) => { this.#point(number); });
+    this.#panels = new Panels(host);
+    this.#figure = new Figure<SheetPicture>(host, {
+      load: async () => (await import('../../drawing/figures/sheet.js')).drawSheets,
+      data: () => {
+        const good = found();
+        return good && this.#pictureOf(good.cut);
+      },
+    });
+  }
+
+  /** The layout to show for what was placed at once, and how it stands to what is asked. */
+  layoutFor({cut, wanted, sheets}: First): {readonly laid: LaidOut; readonly standing: Standing} {
+    const {cuts, ownCount, others, splice} = this.#own;
+    const searches = this.#host.shows('search');
+    const asked: Asked = searches
+      ? {first: cut, cuts, ownCount, others, splice, held: this.#hand.held, atMost: wanted === 'sheets' ? undefined : sheets}
+      : {first: cut, cuts: 'free', ownCount: undefined, others: [], splice: [], held: [], atMost: undefined};
+    if (!sameAsked(this.#asked, asked)) this.#asked = asked;
+    return this.#layouts.ask(this.#asked ?? asked);
+  }
+
+  /** The layout stays as it is until the reader wants to look on. */
+  settle(): void { this.#layouts.settle(); }
+
+  /** After another layout came. */
+  follow({cut}: Found): void { this.#hand.follow(cut); }
+
+  updated(): void { this.#bench.place(this.#host.renderRoot.querySelector('.bench')); }
+
+  render(found: Found): TemplateResult {
+    const host = this.#host;
+    const words = host.say(sheetWords);
+    const {cut, span} = found;
+    const {cuts} = this.#own;
+    const why = reasons(host, found);
+    const hand = this.#hand;
+    const searches = host.shows('search');
+    const empty = cut.plans.length === 0;
+    const piece = hand.piece;
+    return html`${why.length > 0 ? html`<div class="reasons">${why.map((reason) => html`<p class="problem" part="problem">${reason}</p>`)}</div>` : nothing}
+      ${searches ? searchLine(host, this.#layouts, found, cuts === 'straight') : nothing}
+      ${span === undefined || Math.abs(span - host.state.design.wing.span) < 1e-9 || host.locked('wing.span') ? nothing
+        : html`<p class="use"><button type="button" part="button" @click=${() => { this.#useSpan(span); }}>${words.useSpan(host.write(span, 'length'))}</button></p>`}
+      <div class="laid ${cut.plans.length === 1 ? 'beside' : ''}" @keydown=${this.#bench.key}>
+        <div class="seen"><p class="not-to-scale">${host.say(sheetFileWords).notToScale}</p>${empty ? nothing : html`
+          <div class="bench" role="group" tabindex=${piece ? '0' : nothing} aria-label=${host.say(sheetSearchWords).bench}
+            @pointermove=${this.#bench.over} @pointerleave=${this.#bench.away}
+            @pointerdown=${searches ? this.#bench.down : nothing} @pointerup=${searches ? this.#bench.up : nothing} @pointercancel=${this.#bench.cancel}
+            >${this.#figure.render(pictureInWords(host, cut))}${piece && searches ? html`<div class="grip" aria-hidden="true"></div>` : nothing}</div>
+          <p class="source read">${words.howToRead}</p>
+          <p class="caution">${words.caution}</p>
+          <div class="doing">${this.#panels.render('cutting', found)}${searches ? handBar(host, hand, cut) : nothing}${this.#panels.render('marking', found)}</div>`}</div>
+        ${host.shows('list') && !empty ? cutList(host, cut, host.state.design, {
+          lit: this.#lit, isHeld: (each, plan) => hand.holds(each, plan), point: (number) => { this.#point(number); },
+          take: (number) => { if (searches) hand.take(cut, number); },
+          hold: (number) => {
+            if (!searches) return;
+            hand.take(cut, number);
+            hand.holdOrLetGo();
+          },
+        }) : nothing}
+      </div>`;
+  }
+
+  get #lit(): number | undefined { return this.#pointed ?? this.#hand.number; }
+
+  #useSpan(span: number): void {
+    this.#host.askFor('wing.span', span);
+    this.#host.dispatchEvent(new Event('change', {bubbles: true}));
+  }
+
+  #point(number: number | undefined): void {
+    if (number === this.#pointed) return;
+    this.#pointed = number;
+    this.#host.requestUpdate();
+  }
+
+  #pictureOf(laid: LaidOut): SheetPicture {
+    const hand = this.#hand;
+    const {piece, plan} = hand;
+    const inHand = piece && plan && hand.isMoved ? {piece, plan} : undefined;
+    const placed = inHand?.piece.placed;
+    const of = [laid, this.#host.reader, hand.held, placed?.x, placed?.y, placed?.turn, inHand?.plan];
+    const lit = this.#lit, cut = this.#panels.cut;
+    const same = this.#picture?.of.every((each, i) => each === of[i]) === true;
+    const kept = same ? this.#picture?.picture : undefined;
+    if (kept && kept.lit === lit && kept.cut === cut) return kept;
+    const picture: SheetPicture = {...kept ?? sheetPicture(this.#host, laid, {isHeld: (each, on) => hand.holds(each, on), inHand}), lit, cut};
+    this.#picture = {of, picture};
+    return picture;
+  }
+}
