@@ -14,7 +14,7 @@ export function boardField(host: GliderElement, disabled: boolean): TemplateResu
   const {length, width} = host.state.design.board;
   const chosen = sizes.find((each) => Math.abs(each.length - length) < 1e-6 && Math.abs(each.width - width) < 1e-6);
   const systems = host.system === 'inch' ? ['inch', 'metric'] as const : ['metric', 'inch'] as const;
-  return html`<div class="field" part="field"><label for="field-board">${words.board}</label>
+  return html`<div class="field choice" part="field"><label for="field-board">${words.board}</label>
     <span class="q"><select id="field-board" .value=${live(chosen?.id ?? '')} ?disabled=${disabled} @change=${(e: Event) => {
       const to = sizes.find(({id}) => id === (e.target as HTMLSelectElement).value);
       if (!to) return;

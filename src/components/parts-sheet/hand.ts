@@ -79,6 +79,7 @@ export class Hand {
       ?? all.find(({piece}) => piece.number === inHand.piece.number && piece.placed.id === id);
     this.#lastHeld = undefined;
     this.#inHand = found && {...found, pose: found.piece.placed, moved: false};
+    this.#from = found?.plan;
   }
 
   /** By so many marks of the ruler, or to a place, on its sheet or another one. */

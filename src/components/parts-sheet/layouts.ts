@@ -139,7 +139,7 @@ export class Layouts implements ReactiveController {
     this.state = 'looking';
     this.#host.requestUpdate();
     const ended = new Promise<void>((resolve) => { this.#end = resolve; });
-    const runner = await beginSearch(jobOf(asked), (report) => { if (!signal.aborted) void this.#hear(report); });
+    const runner = await beginSearch(jobOf(asked), (report) => { if (!signal.aborted) void this.#hear(report, signal); });
     const stop = (): void => {
       runner.stop();
       if (this.#runner === runner) this.#runner = undefined;
@@ -151,9 +151,10 @@ export class Layouts implements ReactiveController {
     await ended;
   }
 
-  async #hear(report: Report): Promise<void> {
+  async #hear(report: Report, signal: AbortSignal): Promise<void> {
     this.seconds = Math.round(report.spent / 1000);
-    if (report.found) await this.#take(report);
+    if (report.found) await this.#take(report, signal);
+    if (signal.aborted) return;
     if (report.done) {
       this.state = 'ended';
       if (this.#standing === 'awaited') this.#standing = 'not found';
@@ -167,12 +168,12 @@ export class Layouts implements ReactiveController {
     this.#host.requestUpdate();
   }
 
-  async #take(report: Report): Promise<void> {
+  async #take(report: Report, signal?: AbortSignal): Promise<void> {
     const asked = this.#asked;
     if (this.#frozen) { this.#waiting = report; return; }
     if (!report.found || !asked) return;
     const {laidFrom, isBetter} = await import('./search/search.js');
-    if (asked !== this.#asked || !this.#shown) return;
+    if (signal?.aborted || asked !== this.#asked || !this.#shown) return;
     const laid = laidFrom(report.found, asked.first, asked.others.length > 0);
     if (!this.admits({asked, laid})) return;
     const answered = this.#standing === 'answers';

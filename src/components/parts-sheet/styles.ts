@@ -62,7 +62,13 @@ export const partsSheetStyles = css`
   .steps li.lit { background: var(--_accent-soft); }
   .use { margin: 0 0 1rem; }
   @container (min-width: 56rem) { .laid.beside { grid-template-columns: minmax(0, 1fr) minmax(min-content, 23rem); } }
-  @container (max-width: 26rem) { .list th, .list td { padding-inline-end: .45rem; } }
+  @container (max-width: 26rem) {
+    .list th, .list td { padding-inline-end: .4rem; }
+    .list table { font-size: .84em; min-inline-size: 0; }
+    .list th[scope='row'] { white-space: normal; }
+    button.piece { margin-inline-end: 0; }
+  }
+  @media (pointer: coarse) { button.piece { min-inline-size: 44px; min-block-size: 44px; } summary { min-block-size: 44px; align-content: center; } }
   @media print {
     .templates, .search, .hand, .steps .now { display: none; }
     .not-to-scale { display: block; margin: 0; font-weight: 600; }

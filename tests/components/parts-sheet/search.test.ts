@@ -1,0 +1,309 @@
+import {expect, fixture, html, waitUntil} from '@open-wc/testing';
+import {sendKeys} from '@web/test-runner-commands';
+import type {TemplateResult} from 'lit';
+import type {GliderPartsSheet} from '../../../src/components/parts-sheet/define.js';
+import '../../../src/components/parts-sheet/define.js';
+import type {Found} from '../../../src/components/parts-sheet/found.js';
+import {searchInSlices} from '../../../src/components/parts-sheet/search/slices.js';
+import type {Job} from '../../../src/calc/sheet/engine/index.js';
+import {openStrictPage} from '../../strict-page.js';
+
+const plain = (text: string | null | undefined): string => (text ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
+/** What there is one of: a button, a box to tick, a disclosure, the figure. */
+function one(element: Element, selector: string): HTMLElement {
+  const found = element.shadowRoot?.querySelector<HTMLElement>(selector);
+  if (!found) throw new Error(`no ${selector}`);
+  return found;
+}
+const text = (element: Element, selector: string): string => plain(element.shadowRoot?.querySelector(selector)?.textContent);
+const result = (element: GliderPartsSheet): Found => {
+  if (!element.result.ok) throw new Error('no answer');
+  return element.result.value;
+};
+const sheet = (element = html`<glider-parts-sheet></glider-parts-sheet>`): Promise<GliderPartsSheet> => fixture<GliderPartsSheet>(element);
+const patient = {timeout: 10_000};
+
+/** With the search at its end. */
+async function ended(of: TemplateResult): Promise<GliderPartsSheet> {
+  const element = await sheet(of);
+  await waitUntil(() => /Nothing better was found|nothing better is to be hoped for/.test(text(element, '.search')), 'the search ends', patient);
+  return element;
+}
+
+async function drawn(element: GliderPartsSheet): Promise<SVGSVGElement> {
+  const svg = one(element, 'svg') as Element as SVGSVGElement;
+  svg.scrollIntoView({block: 'center'});
+  await waitUntil(() => svg.querySelector('text') !== null, 'the figure is drawn', patient);
+  return svg;
+}
+
+describe('the search of <glider-parts-sheet>', () => {
+  it('shows a first layout at once and then only a better one', async () => {
+    const element = await sheet();
+    const first = result(element).cut;
+    expect(first.from).to.equal('first');
+    expect(text(element, '.search')).to.contain('found at once');
+    await waitUntil(() => /Nothing better|hoped for/.test(text(element, '.search')), 'the search ends', patient);
+    const {cut} = result(element);
+    const largest = ({plans}: typeof cut): number => Math.max(0, ...plans.map(({leftover}) => (leftover ? leftover.length * leftover.width : 0)));
+    expect(cut.sheets).to.equal(first.sheets);
+    expect(largest(cut)).to.be.at.least(largest(first));
+    expect(cut.plans.flatMap(({pieces}) => pieces)).to.have.length(6);
+  });
+
+  it('gives layouts that straight cuts can make, and says until then that the picture is of another kind', async () => {
+    const element = await sheet(html`<glider-parts-sheet cuts="straight"></glider-parts-sheet>`);
+    expect(text(element, '.search')).to.contain('still shows parts cut along their outlines');
+    await waitUntil(() => result(element).standing === 'answers', 'it answers', patient);
+    expect(result(element).cut.plans.every((plan) => plan.sheet.plan !== undefined)).to.equal(true);
+  });
+
+  it('goes on in slices on the page where workers are refused', async () => {
+    const kept = window.Worker;
+    let asked = 0;
+    window.Worker = function refuse() {
+      asked++;
+      throw new DOMException('refused', 'SecurityError');
+    } as unknown as typeof Worker;
+    try {
+      const element = await sheet(html`<glider-parts-sheet cuts="straight"></glider-parts-sheet>`);
+      await waitUntil(() => result(element).standing === 'answers', 'it answers', patient);
+      expect(asked).to.equal(1);
+      expect(result(element).cut.from).to.equal('search');
+    } finally {
+      window.Worker = kept;
+    }
+  });
+
+  it('works under the strict policy without a complaint', async () => {
+    const page = await openStrictPage('parts-sheet.html');
+    const element = page.document.querySelector<GliderPartsSheet>('glider-parts-sheet');
+    if (!element) throw new Error('no element');
+    await waitUntil(() => /Nothing better|hoped for/.test(text(element, '.search')), 'the search ends', patient);
+    expect(page.violations).to.deep.equal([]);
+    page.close();
+  });
+
+  it('stops when told, and looks on when told', async () => {
+    const element = await sheet(html`<glider-parts-sheet kits="7" cuts="straight"></glider-parts-sheet>`);
+    await waitUntil(() => text(element, '.search button') === 'Stop', 'it looks', patient);
+    one(element, '.search button').click();
+    await element.updateComplete;
+    expect(text(element, '.search')).to.contain('Stopped at the best so far.');
+    const {cut} = result(element);
+    await new Promise((resolve) => { setTimeout(resolve, 700); });
+    expect(result(element).cut).to.equal(cut);
+    expect(text(element, '.search button')).to.equal('Look on');
+    one(element, '.search button').click();
+    await waitUntil(() => text(element, '.search button') === 'Stop', 'it looks again', patient);
+  });
+
+  it('begins anew with another question, and not at all out of sight', async () => {
+    const host = await fixture<HTMLElement>(html`<div><div style="block-size: 9000px"></div><glider-parts-sheet></glider-parts-sheet></div>`);
+    const element = host.querySelector('glider-parts-sheet');
+    if (!element) throw new Error('no element');
+    scrollTo(0, 0);
+    await new Promise((resolve) => { setTimeout(resolve, 800); });
+    expect(text(element, '.search')).to.contain('found at once');
+    element.scrollIntoView();
+    await waitUntil(() => /Nothing better|hoped for/.test(text(element, '.search')), 'the search ends', patient);
+    element.kits = 2;
+    await element.updateComplete;
+    expect(text(element, '.search')).to.contain('found at once');
+    scrollTo(0, 0);
+  });
+
+  it('says that it cannot be done on fewer sheets once that is proved', async () => {
+    const element = await sheet(html`<glider-parts-sheet kits="3"></glider-parts-sheet>`);
+    expect(text(element, '[part=answer]')).to.contain('It cannot be done on fewer.');
+  });
+
+  it('takes boards at hand and pieces left over, those first', async () => {
+    const element = await ended(html`<glider-parts-sheet cuts="straight" pieces="700mm@300mm@1"></glider-parts-sheet>`);
+    expect(text(element, '[part=answer]')).to.match(/^Everything fits on one piece left over from before/);
+    expect(result(element).cut.oldPieces).to.equal(1);
+    one(element, '.boards .remove').click();
+    await element.updateComplete;
+    await waitUntil(() => /Everything fits on one sheet/.test(text(element, '[part=answer]')), 'it is on a sheet again', patient);
+  });
+
+  it('glues up a part that is too long from lengths where it may', async () => {
+    const element = await sheet(html`<glider-parts-sheet span="900 mm"></glider-parts-sheet>`);
+    expect(text(element, '[part=answer]')).to.contain('The wing does not fit');
+    const box = one(element, 'input[name=wing]');
+    box.click();
+    await waitUntil(() => /Everything fits/.test(text(element, '[part=answer]')), 'it fits', patient);
+    expect(text(element, '.list')).to.contain('Wing 1/2').and.to.contain('Wing 2/2');
+  });
+
+  it('reckons spares and the cost of the boards', async () => {
+    const element = await sheet(html`<glider-parts-sheet kits="10" spares="10%" price="4.5" currency="€"></glider-parts-sheet>`);
+    expect(result(element).cut.kits).to.equal(11);
+    const {sheets} = result(element).cut;
+    expect(text(element, '[part=aside]')).to.contain('That is ten gliders and one to spare.')
+      .and.to.contain(`At 4.50 € a sheet the board costs ${(4.5 * sheets).toFixed(2)} €`);
+    expect(plain(element.shadowRoot?.textContent)).not.to.match(/NaN|undefined|Infinity/);
+  });
+});
+
+describe('a search in slices', () => {
+  const job: Job = {
+    parts: [{id: 'wing', outline: [{x: 0, y: 0}, {x: 0.1, y: 0}, {x: 0.1, y: 0.05}, {x: 0, y: 0.05}], count: 10_000, mayTurn: true, mayMirror: true}],
+    boards: [{id: 'own', length: 0.7, width: 0.5}], margin: 0, gap: 0.001, cuts: 'free',
+  };
+
+  it('says of far too many pieces that they are too many, and lets the page do its own work meanwhile', async () => {
+    const codes = await new Promise<readonly string[]>((resolve) => {
+      const runner = searchInSlices(job, 6, ({found, done}) => {
+        if (!found && !done) return;
+        runner.stop();
+        resolve([...new Set(found?.unplaced.map(({problem}) => problem.code))]);
+      });
+    });
+    expect(codes).to.deep.equal(['too-many-parts']);
+  });
+
+  it('rests and goes on', async () => {
+    let reports = 0;
+    const runner = searchInSlices({...job, parts: job.parts.map((part) => ({...part, count: 60}))}, 2, () => { reports++; });
+    runner.rest(true);
+    await new Promise((resolve) => { setTimeout(resolve, 100); });
+    expect(reports).to.equal(0);
+    runner.rest(false);
+    await waitUntil(() => reports > 0, 'it goes on', patient);
+    runner.stop();
+  });
+});
+
+/** Presses a key with Shift. */
+async function shifted(press: string): Promise<void> {
+  await sendKeys({down: 'Shift'});
+  await sendKeys({press});
+  await sendKeys({up: 'Shift'});
+}
+
+describe('a part in hand', () => {
+  const piece = (element: GliderPartsSheet, nth: number): HTMLButtonElement => {
+    const button = element.shadowRoot?.querySelectorAll<HTMLButtonElement>('button.piece')[nth - 1];
+    if (!button) throw new Error('no such piece');
+    return button;
+  };
+
+  it('is moved, turned and held by keyboard; the rest lies round it; it can be let go', async () => {
+    const element = await ended(html`<glider-parts-sheet></glider-parts-sheet>`);
+    const {placed: before} = result(element).cut.plans.flatMap(({pieces}) => pieces).find(({number}) => number === 4) ?? {};
+    piece(element, 4).focus();
+    await element.updateComplete;
+    expect(text(element, '.told')).to.match(/^4 Tailplane lies/);
+    await sendKeys({press: 'ArrowUp'});
+    await shifted('ArrowUp');
+    await sendKeys({press: 'r'});
+    await element.updateComplete;
+    expect(text(element, '.told')).to.contain('not held yet');
+    await sendKeys({press: 'Escape'});
+    await element.updateComplete;
+    expect(text(element, '.told')).to.match(/^4 Tailplane lies/);
+    await sendKeys({press: 'r'});
+    await shifted('ArrowUp');
+    await sendKeys({press: 'Enter'});
+    await waitUntil(() => /^4 Tailplane is held/.test(text(element, '.told')), 'it is held', patient);
+    const held = result(element).cut.plans.flatMap(({pieces}) => pieces).find(({part}) => part.id === 'tailplane')?.placed;
+    expect(held?.turn).to.equal(((before?.turn ?? 0) + 90) % 360);
+    expect(result(element).cut.plans.flatMap(({pieces}) => pieces)).to.have.length(6);
+    expect(piece(element, 4).getAttribute('aria-pressed')).to.equal('true');
+    one(element, '.hold').click();
+    await element.updateComplete;
+    expect(piece(element, 4).getAttribute('aria-pressed')).to.equal('false');
+  });
+
+  it('is refused where it would lie on another that is held, with the reason, and put back by Escape', async () => {
+    const element = await ended(html`<glider-parts-sheet></glider-parts-sheet>`);
+    piece(element, 5).focus();
+    await sendKeys({press: 'Enter'});
+    await waitUntil(() => /^5 Fin is held/.test(text(element, '.told')), 'the first is held', patient);
+    const at = result(element).cut.plans.flatMap(({pieces}) => pieces).find(({number}) => number === 5)?.placed;
+    const other = result(element).cut.plans.flatMap(({pieces}) => pieces).find(({number}) => number === 6)?.placed;
+    if (!at || !other) throw new Error('no fins');
+    piece(element, 6).focus();
+    await element.updateComplete;
+    const steps = {x: Math.round((at.x - other.x) * 100), y: Math.round((at.y - other.y) * 100)};
+    for (const [axis, keys] of [['x', ['ArrowLeft', 'ArrowRight']], ['y', ['ArrowDown', 'ArrowUp']]] as const) {
+      for (let i = 0; i < Math.abs(steps[axis]); i++) await shifted(steps[axis] > 0 ? keys[1] : keys[0]);
+    }
+    await sendKeys({press: 'Enter'});
+    await waitUntil(() => element.shadowRoot?.querySelector('.told .problem') !== null, 'it is refused', patient);
+    await element.updateComplete;
+    expect(text(element, '.told .problem')).to.contain('too near');
+    expect(text(element, '.told')).to.contain('not held yet');
+    piece(element, 6).focus();
+    await sendKeys({press: 'Escape'});
+    await element.updateComplete;
+    expect(element.shadowRoot?.querySelector('.told .problem')).to.equal(null);
+  });
+
+  it('is dragged with a pointer and held where it is dropped', async () => {
+    const element = await ended(html`<glider-parts-sheet></glider-parts-sheet>`);
+    const svg = await drawn(element);
+    svg.scrollIntoView({block: 'center'});
+    const bench = one(element, '.bench');
+    bench.setPointerCapture = () => undefined;   // no pointer is really down
+    const label = [...svg.querySelectorAll('text')].find(({textContent}) => textContent.startsWith('4 '))?.getBoundingClientRect() ?? new DOMRect();
+    const point = (type: string, dx: number, dy: number): void => {
+      svg.dispatchEvent(new PointerEvent(type, {bubbles: true, composed: true, pointerId: 1, pointerType: 'mouse', button: 0, clientX: label.x + label.width / 2 + dx, clientY: label.y + label.height / 2 + dy}));
+    };
+    point('pointerdown', 0, 0);
+    point('pointermove', 20, -60);
+    await element.updateComplete;
+    expect(text(element, '.told')).to.match(/^4 Tailplane moved/);
+    point('pointerup', 20, -60);
+    await waitUntil(() => /^4 Tailplane is held/.test(text(element, '.told')), 'it is held', patient);
+    const {width, height} = one(element, '.grip').getBoundingClientRect();
+    expect(Math.min(width, height)).to.be.at.least(43.9);
+  });
+});
+
+describe('the lists of <glider-parts-sheet>', () => {
+  it('go through the cuts one by one, each pointed out in the picture', async () => {
+    const element = await ended(html`<glider-parts-sheet cuts="straight"></glider-parts-sheet>`);
+    const svg = await drawn(element);
+    const knives = (): number => svg.querySelectorAll('path[stroke-width][stroke="var(--_accent)"]').length;
+    const before = knives();
+    one(element, 'details.cutting').setAttribute('open', '');
+    await waitUntil(() => element.shadowRoot?.querySelector('.next') !== null, 'the list is there', patient);
+    one(element, '.next').click();
+    await element.updateComplete;
+    expect(text(element, '.now')).to.match(/^Cut 1 of \d+ The whole sheet in hand: set the ruler to \d+(\.\d+)? mm from its (lower|left) edge; cut the full (length|width), \d+ mm\./);
+    expect(knives()).to.equal(before + 2);
+    one(element, '.next').focus();
+    await sendKeys({press: 'ArrowRight'});
+    await element.updateComplete;
+    expect(text(element, '.now')).to.match(/^Cut 2 of/);
+    expect(text(element, 'li.lit')).to.not.equal('');
+    one(element, '.hide').click();
+    await element.updateComplete;
+    expect(knives()).to.equal(before);
+  });
+
+  it('tick off every edge from one corner, in order, with a diagonal to check', async () => {
+    const element = await ended(html`<glider-parts-sheet></glider-parts-sheet>`);
+    one(element, 'details.marking').setAttribute('open', '');
+    await waitUntil(() => element.shadowRoot?.querySelector('.ticks') !== null, 'the list is there', patient);
+    expect(text(element, 'details.marking')).to.contain('must be 860 mm both ways');
+    for (const table of element.shadowRoot?.querySelectorAll('.ticks') ?? []) {
+      const ticks = [...table.querySelectorAll('tbody th')].map(({textContent}) => Number(textContent));
+      expect(ticks.length).to.be.above(1);
+      expect(ticks).to.deep.equal([...ticks].sort((a, b) => a - b));
+    }
+  });
+
+  it('are accessible, with a part held and a cut pointed out', async () => {
+    const element = await ended(html`<glider-parts-sheet cuts="straight" boards="900mm@600mm@1"></glider-parts-sheet>`);
+    await drawn(element);
+    for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
+    await waitUntil(() => ['.next', '.ticks'].every((each) => element.shadowRoot?.querySelector(each)), 'the lists are there', patient);
+    one(element, '.next').click();
+    element.shadowRoot?.querySelector<HTMLButtonElement>('button.piece')?.focus();
+    await element.updateComplete;
+    await expect(element).to.be.accessible();
+  });
+});
