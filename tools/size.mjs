@@ -14,12 +14,13 @@ const languages = readdirSync(`${root}/src/messages`, {withFileTypes: true}).fil
 const isLanguage = (file) => languages.some((name) => file.startsWith(`src/messages/${name}/`));
 const isFlight = (file) => /^src\/calc\/(aero|flight)\//.test(file);
 const isFigure = (file) => file.startsWith('src/drawing/') || /^src\/components\/(base\/figure-drawing|[\w-]+\/picture)\.ts$/.test(file);
-const isAsked = (file) => isLanguage(file) || /^src\/messages\/(american|en\/(problems|dimension-notes))\.ts$/.test(file) || /^src\/components\/[\w-]+\/(working|templates)\.ts$/.test(file);
+const isAsked = (file) => isLanguage(file) || /^src\/messages\/(american|en\/(problems|dimension-notes))\.ts$/.test(file) || /^src\/components\/([\w-]+\/(working|templates|lists)|base\/reckoned-with)\.ts$/.test(file);
+const isSearch = (file) => /^src\/components\/parts-sheet\/search\//.test(file);
 const isWriter = (file) => /^src\/drawing\/(pdf|dxf|svg-file|qr)\b/.test(file);
 
 /**
  * What a calculator loads in three steps: its answer; its figure, once that is seen; and what only some readers ask for: the
- * working, the words of what is wrong, the notes on dimensions, another language.
+ * working, the words of what is wrong, the notes on dimensions, with which measurements it was reckoned, another language.
  *
  * Each row: an entry, its budget in kB, and what does not count: packages that it is measured `without`, and the chunks
  * loaded on demand whose first module is for `later`. A row that `needs` a kind of module is missing until there is one.
@@ -31,7 +32,9 @@ const rows = [
     {what: `glider-${name}, all it can load`, entry: element(name), later: isLanguage},
   ]),
   {what: 'glider-balance-point, answer and figure', entry: element('balance-point'), budget: 70, later: isAsked},
-  {what: 'glider-parts-sheet, answer and figure', entry: element('parts-sheet'), later: isAsked},
+  {what: 'glider-parts-sheet, answer and figure', entry: element('parts-sheet'), later: (file) => isAsked(file) || isSearch(file)},
+  {what: 'glider-parts-sheet, with its search', entry: element('parts-sheet'), later: isAsked},
+  {what: 'glider-parts-sheet, with search and lists', entry: element('parts-sheet'), later: (file) => isAsked(file) && !/\/(lists|search\/[\w-]+)\.ts$/.test(file)},
   {what: 'glider-parts-sheet, with its templates', entry: element('parts-sheet'), later: (file) => isLanguage(file) || isWriter(file)},
   {what: 'what writes a PDF', entry: 'src/drawing/pdf/write-pdf.ts', later: () => true},
   {what: 'glider-drawing, answer and figure', entry: element('drawing'), later: isAsked},
