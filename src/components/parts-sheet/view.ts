@@ -89,9 +89,9 @@ export class View {
             @pointermove=${this.#bench.over} @pointerleave=${this.#bench.away}
             @pointerdown=${searches ? this.#bench.down : nothing} @pointerup=${searches ? this.#bench.up : nothing} @pointercancel=${this.#bench.cancel}
             >${this.#figure.render(pictureInWords(host, cut))}${piece && searches ? html`<div class="grip" aria-hidden="true"></div>` : nothing}</div>
+          <div class="doing">${this.#panels.render('cutting', found)}${searches ? handBar(host, hand, cut) : nothing}${this.#panels.render('marking', found)}</div>
           <p class="source read">${words.howToRead}</p>
-          <p class="caution">${words.caution}</p>
-          <div class="doing">${this.#panels.render('cutting', found)}${searches ? handBar(host, hand, cut) : nothing}${this.#panels.render('marking', found)}</div>`}</div>
+          <p class="caution">${words.caution}</p>`}</div>
         ${host.shows('list') && !empty ? cutList(host, cut, host.state.design, {
           lit: this.#lit, isHeld: (each, plan) => hand.holds(each, plan), point: (number) => { this.#point(number); },
           take: (number) => { if (searches) hand.take(cut, number); },
