@@ -22,7 +22,7 @@ const smallest = [bundledPackages(), nodeResolve({exportConditions: ['production
 
 /** For bundlers and Node: one module per source file, bare imports, readable code. */
 const npm = {
-  input: [all, 'build/src/calc/index.js', worker, ...elements.flatMap(({define, element}) => [define, element])],
+  input: [all, ...['', 'flight/', 'flight-log/', 'sheet/'].map((room) => `build/src/calc/${room}index.js`), worker, ...elements.flatMap(({define, element}) => [define, element])],
   external: isDependency, onwarn,
   plugins: [compiledSourceMaps()],
   output: {dir: 'dist/npm', format: 'es', sourcemap: true, preserveModules: true, preserveModulesRoot: 'build'},

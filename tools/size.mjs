@@ -34,7 +34,6 @@ const rows = [
   {what: 'glider-balance-point, answer and figure', entry: element('balance-point'), budget: 70, later: isAsked},
   {what: 'glider-parts-sheet, answer and figure', entry: element('parts-sheet'), later: (file) => isAsked(file) || isSearch(file)},
   {what: 'glider-parts-sheet, with its search', entry: element('parts-sheet'), later: isAsked},
-  {what: 'glider-parts-sheet, with search and lists', entry: element('parts-sheet'), later: (file) => isAsked(file) && !/\/(lists|search\/[\w-]+)\.ts$/.test(file)},
   {what: 'glider-parts-sheet, with its templates', entry: element('parts-sheet'), later: (file) => isLanguage(file) || isWriter(file)},
   {what: 'what writes a PDF', entry: 'src/drawing/pdf/write-pdf.ts', later: () => true},
   {what: 'glider-drawing, answer and figure', entry: element('drawing'), later: isAsked},
@@ -42,7 +41,8 @@ const rows = [
   {what: 'glider-dimensions', entry: element('dimensions'), later: isAsked},
   {what: 'glider-value of a dimension', entry: element('value'), budget: 20, later: () => true},
   {what: 'glider-value of a flight figure', entry: element('value'), budget: 40, later: (file) => !isFlight(file), needs: isFlight},
-  {what: 'all of calc', entry: 'src/calc/index.ts', budget: 30, later: () => false},
+  {what: 'glider-elements/calc', entry: 'src/calc/index.ts', budget: 30, later: () => false},
+  ...['flight', 'sheet', 'flight-log'].map((room) => ({what: `glider-elements/calc/${room}`, entry: `src/calc/${room}/index.ts`, later: () => false})),
   // each topic is a chunk of its own: what a reader of the wordiest element loads, and all that a language has
   ...(languages.length ? languages : ['de']).flatMap((name) => [
     {what: `one language: ${name}, for the parts sheet`, entry: `src/messages/${name}/index.ts`, budget: 8, later: (file) => !file.endsWith('/sheet.ts')},

@@ -38,11 +38,13 @@ describe('the packed package in plain Node', () => {
     });
   }
 
-  it('gives the calculations without an element', () => {
-    const {tags, classes, names} = imported('glider-elements/calc');
-    assert.deepEqual([tags, classes], [[], []]);
-    assert.ok(names.length > 0);
-  });
+  for (const [room, name] of [['', 'wingFold'], ['/flight', 'flightOf'], ['/flight-log', 'compare'], ['/sheet', 'SheetSearch']]) {
+    it(`gives the calculations of glider-elements/calc${room} without an element`, () => {
+      const {tags, names} = imported(`glider-elements/calc${room}`);
+      assert.deepEqual(tags, []);
+      assert.ok(names.includes(name));
+    });
+  }
 
   it('keeps to itself what is no entry', () => {
     assert.throws(() => imported('glider-elements/elements/glider-base'), /ERR_PACKAGE_PATH_NOT_EXPORTED|ERR_MODULE_NOT_FOUND/);

@@ -9,7 +9,7 @@ export const root = fileURLToPath(new URL('../..', import.meta.url));
 export const elements = elementsIn();
 
 /** Every address under which the package may be imported as a module. */
-export const entries = ['glider-elements', 'glider-elements/calc',
+export const entries = ['glider-elements', ...['', '/flight', '/flight-log', '/sheet'].map((room) => `glider-elements/calc${room}`),
   ...elements.flatMap(({tag}) => [`glider-elements/elements/${tag}`, `glider-elements/elements/${tag}/class`])];
 
 /**
