@@ -13,6 +13,9 @@ import {bareSize, place} from './sizes.js';
 /** Which piece is pointed out in the picture, which are held, and how a row asks for it. */
 export interface Pointing {
   readonly lit: number | undefined;
+  /** Whether the places of many pieces are to be seen, and how that changes: they take their time. */
+  readonly places: boolean;
+  openPlaces(open: boolean): void;
   isHeld(piece: CutPiece, plan: LaidPlan): boolean;
   point(number: number | undefined): void;
   /** Takes a piece in hand. */
@@ -31,7 +34,7 @@ export function cutList(host: GliderElement, cut: LaidOut, design: GliderDesign,
   const words = host.say(sheetWords);
   const many = cut.plans.reduce((sum, {pieces}) => sum + pieces.length, 0) > most;
   return html`<div class="list">${many
-    ? html`${countList(host, cut, design)}<details><summary>${words.places}</summary>${placeList(host, cut, design, pointing, false)}</details>`
+    ? html`${countList(host, cut, design)}<details @toggle=${(e: Event) => { pointing.openPlaces((e.target as HTMLDetailsElement).open); }}><summary>${words.places}</summary>${pointing.places ? placeList(host, cut, design, pointing, false) : nothing}</details>`
     : placeList(host, cut, design, pointing, true)}</div>`;
 }
 

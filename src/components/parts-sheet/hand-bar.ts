@@ -12,9 +12,17 @@ import {pieceName} from './picture.js';
 /** Which part is in hand, where it lies, and what can be done with it. */
 export function handBar(host: GliderElement, hand: Hand, laid: LaidOut): TemplateResult {
   const words = host.say(sheetSearchWords);
+  const open = hand.number !== undefined || hand.held.length > 0;
+  return html`<details class="panel hand" part="hand" ?open=${open} @toggle=${(e: Event) => { hand.open((e.target as HTMLDetailsElement).open); }}><summary>${words.byHand}</summary>${
+    open || hand.isOpen ? contents(host, hand, laid) : nothing}</details>`;
+}
+
+/** What stands in it once it is opened: of many gliders there is much to choose from. */
+function contents(host: GliderElement, hand: Hand, laid: LaidOut): TemplateResult {
+  const words = host.say(sheetSearchWords);
   const {piece, number, held} = hand;
   const several = laid.plans.length > 1;
-  return html`<details class="panel hand" part="hand" ?open=${number !== undefined || held.length > 0}><summary>${words.byHand}</summary><div class="opened">
+  return html`<div class="opened">
     <div class="field" part="field"><label for="field-in-hand">${words.inHand}</label>
       <span class="q"><select id="field-in-hand" .value=${live(number === undefined ? '' : String(number))} @change=${(e: Event) => {
         const {value} = e.target as HTMLSelectElement;
@@ -32,7 +40,7 @@ export function handBar(host: GliderElement, hand: Hand, laid: LaidOut): Templat
     <div class="told" role="status"><p class="source">${told(host, hand)}</p>
       ${hand.refusal ? html`<p class="problem" part="problem">${explain(host, inWords(host, hand.refusal))}</p>` : nothing}
       ${laid.problems.filter(({code}) => code.startsWith('held-')).map((problem) => html`<p class="problem" part="problem">${explain(host, inWords(host, problem))}</p>`)}</div>
-  </div></details>`;
+  </div>`;
 }
 
 function told(host: GliderElement, hand: Hand): string {

@@ -32,6 +32,7 @@ export class Hand {
   #lastHeld: HeldPiece | undefined;
   /** What is to be held as soon as the search has agreed, and what was held before. */
   #asking: {readonly piece: HeldPiece; readonly before: readonly HeldPiece[]} | undefined;
+  isOpen = false;
   /** Why the part in hand cannot be held where it is. */
   refusal: Problem | undefined;
 
@@ -59,6 +60,13 @@ export class Hand {
 
   get holdsInHand(): boolean {
     return this.#inHand !== undefined && !this.#inHand.moved && this.holds(this.#inHand.piece, this.#inHand.plan);
+  }
+
+  /** Whether what can be done with it is to be seen. */
+  open(open: boolean): void {
+    if (open === this.isOpen) return;
+    this.isOpen = open;
+    this.#host.requestUpdate();
   }
 
   /** Takes a part up, or none; one that was moved and not held goes back. */

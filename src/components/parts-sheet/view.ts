@@ -20,6 +20,9 @@ import {pictureInWords, sheetPicture} from './picture.js';
 import {searchLine} from './search-line.js';
 import {reasons} from './sentences.js';
 
+/** Where nothing is looked for, nothing is asked but the first placement. */
+const plainly: Omit<Asked, 'first'> = {cuts: 'free', ownCount: undefined, others: [], splice: [], held: [], atMost: undefined};
+
 /** The layout as it is seen: the picture and the bench that it is, the search behind it, the cut list, and what is loaded of other lists. */
 export class View {
   readonly #host: GliderPartsSheet;
@@ -31,6 +34,8 @@ export class View {
   readonly #figure: Figure<SheetPicture>;
   #asked: Asked | undefined;
   #pointed: number | undefined;
+  /** Whether the places of many pieces are to be seen. */
+  #places = false;
   #picture: {readonly of: readonly unknown[]; readonly picture: SheetPicture} | undefined;
 
   /** `found` gives what is shown now. */
@@ -56,7 +61,7 @@ export class View {
     const searches = this.#host.shows('search');
     const asked: Asked = searches
       ? {first: cut, cuts, ownCount, others, splice, held: this.#hand.held, atMost: wanted === 'sheets' ? undefined : sheets}
-      : {first: cut, cuts: 'free', ownCount: undefined, others: [], splice: [], held: [], atMost: undefined};
+      : {first: cut, ...plainly};
     if (!sameAsked(this.#asked, asked)) this.#asked = asked;
     return this.#layouts.ask(this.#asked ?? asked);
   }
@@ -93,7 +98,7 @@ export class View {
           <p class="source read">${words.howToRead}</p>
           <p class="caution">${words.caution}</p>`}</div>
         ${host.shows('list') && !empty ? cutList(host, cut, host.state.design, {
-          lit: this.#lit, isHeld: (each, plan) => hand.holds(each, plan), point: (number) => { this.#point(number); },
+          lit: this.#lit, places: this.#places, openPlaces: (open) => { this.#openPlaces(open); }, isHeld: (each, plan) => hand.holds(each, plan), point: (number) => { this.#point(number); },
           take: (number) => { if (searches) hand.take(cut, number); },
           hold: (number) => {
             if (!searches) return;
@@ -105,6 +110,12 @@ export class View {
   }
 
   get #lit(): number | undefined { return this.#pointed ?? this.#hand.number; }
+
+  #openPlaces(open: boolean): void {
+    if (open === this.#places) return;
+    this.#places = open;
+    this.#host.requestUpdate();
+  }
 
   #useSpan(span: number): void {
     this.#host.askFor('wing.span', span);

@@ -113,6 +113,17 @@ describe('the search of <glider-parts-sheet>', () => {
     scrollTo(0, 0);
   });
 
+  it('leaves the first layout as it is where its author hides the search', async () => {
+    const element = await sheet(html`<glider-parts-sheet hide="search" cuts="straight"></glider-parts-sheet>`);
+    const {cut} = result(element);
+    element.requestUpdate();
+    await element.updateComplete;
+    expect(result(element).cut).to.equal(cut);
+    expect(cut.from).to.equal('first');
+    expect(result(element).standing).to.equal('answers');
+    expect(element.shadowRoot?.querySelector('.search, .hand, #field-cuts')).to.equal(null);
+  });
+
   it('says that it cannot be done on fewer sheets once that is proved', async () => {
     const element = await sheet(html`<glider-parts-sheet kits="3"></glider-parts-sheet>`);
     expect(text(element, '[part=answer]')).to.contain('It cannot be done on fewer.');
