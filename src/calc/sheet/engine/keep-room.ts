@@ -1,10 +1,11 @@
 import {worthKeeping} from '../leftover.js';
 import {insideOf} from './boards.js';
+import type {Laid} from './field.js';
 import type {Board} from './job.js';
 import {Packing, type Filler} from './packing.js';
 import type {Random} from './random.js';
 import type {Ready} from './ready.js';
-import {areaOf, type Room} from './task.js';
+import {areaOf, type Room, type Spot} from './task.js';
 
 /** A packing with one more thing to find room for: a piece of board to be left over. */
 export function withRoomToKeep({filler, rooms, spots, left}: Packing, room: Room): Packing {
@@ -17,11 +18,19 @@ export function withRoomToKeep({filler, rooms, spots, left}: Packing, room: Room
   return new Packing(wider, rooms, spots, [...left, 1]);
 }
 
-/** The same packing with that piece left over. */
-export function withRoomKept({rooms, spots, left}: Packing, filler: Filler): Packing {
+/** The same packing with that piece left over; `filler` knows only what is cut. */
+export function withRoomKept(packing: Packing, filler: Filler): Packing {
+  if (packing.filler === filler) return packing;
   const extra = filler.kinds.length;
-  return new Packing(filler, rooms, spots.map((inRoom) => inRoom.filter(({kind}) => kind !== extra)), left.slice(0, extra));
+  return new Packing(filler, packing.rooms, packing.spots.map((inRoom) => inRoom.filter(({kind}) => kind !== extra)), packing.left.slice(0, extra));
 }
+
+/** The pieces among spots that are only there to be left over, in m. */
+export const roomsKept = (spots: readonly Spot[], filler: Filler, extra: number, {grid, job}: Ready): Laid[] =>
+  spots.filter(({kind}) => kind >= extra).map((spot): Laid => {
+    const {length, width} = filler.size(spot);
+    return {x: grid.metres(spot.x), y: grid.metres(spot.y), length: grid.metres(length) - job.gap, width: grid.metres(width) - job.gap, members: []};
+  });
 
 /** The size of a piece of so much area that might be left over of a board: as long, or as wide, as one or two pieces leave it; undefined where it makes no piece. */
 export function sizeToKeep(area: number, board: Board, {job, grid, loose}: Ready, random: Random): Room | undefined {

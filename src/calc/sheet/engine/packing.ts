@@ -81,11 +81,10 @@ export class Packing {
       const spots = yield* this.filler.fill(task, {breadth: 5, noise: 0, along: true});
       if (!spots) { i++; continue; }
       this.take([i], task, spots);
-      const {board} = this.rooms[i] ?? {};
       const takes = (kind: number): number => spots.filter((spot) => spot.kind === kind).length;
       const most = Math.min(...[...new Set(spots.map(({kind}) => kind))].map((kind) => Math.floor((this.left[kind] ?? 0) / takes(kind))));
       const first = i++;
-      for (let n = 0; n < most && this.rooms[i]?.board === board; n++, i++) {
+      for (let n = 0; n < most && this.#areAlike(first, i); n++, i++) {
         this.spots[i] = this.spots[first] ?? [];
         for (const {kind} of spots) this.#change(kind, -1);
       }
@@ -100,11 +99,17 @@ export class Packing {
     return {kinds: this.filler.kinds, counts, rooms: [room], mayLeave: 0};
   }
 
-  /** The same with other places in one room, and in all that are filled just like it. */
+  /** Whether two rooms are of one size: what is free round held pieces is not, though of one board. */
+  #areAlike(i: number, j: number): boolean {
+    const [a, b] = [this.rooms[i], this.rooms[j]];
+    return a?.board === b?.board && a?.length === b?.length && a?.width === b?.width;
+  }
+
+  /** The same with other places in one room, and in all of its size that are filled just like it. */
   withAlike(i: number, spots: readonly Spot[]): Packing {
     const look = (each: readonly Spot[] | undefined): string => JSON.stringify(each?.map(({kind, x, y, pose}) => [kind, x, y, pose]));
     const now = look(this.spots[i]);
-    return new Packing(this.filler, this.rooms, this.spots.map((each, j) => (i === j || look(each) === now ? spots : each)), this.left);
+    return new Packing(this.filler, this.rooms, this.spots.map((each, j) => (i === j || this.#areAlike(i, j) && look(each) === now ? spots : each)), this.left);
   }
 
   /** Some of the rooms with what is in them and all that is left, as a task of its own. */

@@ -54,3 +54,24 @@ export const cutNodes = (node: CutNode): readonly CutNode[] => (node.strips.leng
 
 /** All pieces of board that are not cut any further. */
 export const uncut = (node: CutNode): readonly CutNode[] => (node.strips.length > 0 ? node.strips.flatMap(uncut) : [node]);
+
+/** Whether nothing is cut from a piece of board. */
+const isOffcut = ({strips, cutout}: CutNode): boolean => strips.length === 0 && cutout === undefined;
+
+/** The same cuts but for those that only part one offcut from another; cutouts from a number on are offcuts too. */
+export function withoutCuts(node: CutNode, from: number): CutNode {
+  if (node.strips.length === 0) return {box: node.box, along: node.along, strips: [], ...node.cutout !== undefined && node.cutout < from ? {cutout: node.cutout} : {}};
+  const strips: CutNode[] = [];
+  for (const each of node.strips.map((strip) => withoutCuts(strip, from))) {
+    const before = strips.at(-1);
+    if (before && isOffcut(before) && isOffcut(each)) strips[strips.length - 1] = {...before, box: around(before.box, each.box)};
+    else strips.push(each);
+  }
+  const [only] = strips;
+  return only && strips.length === 1 ? {...only, box: node.box} : {...node, strips};
+}
+
+const around = (a: Box, b: Box): Box => {
+  const x = Math.min(a.x, b.x), y = Math.min(a.y, b.y);
+  return {x, y, length: Math.max(a.x + a.length, b.x + b.length) - x, width: Math.max(a.y + a.width, b.y + b.width) - y};
+};

@@ -2,7 +2,7 @@ import {worthKeeping} from '../leftover.js';
 import {insideOf} from './boards.js';
 import type {Field} from './field.js';
 import type {Board, Found, Job} from './job.js';
-import {sizeToKeep, withRoomKept, withRoomToKeep} from './keep-room.js';
+import {roomsKept, sizeToKeep, withRoomKept, withRoomToKeep} from './keep-room.js';
 import {leastSheets} from './least-sheets.js';
 import {isRectangle, singles} from './nested.js';
 import {outlines} from './outlines.js';
@@ -156,7 +156,7 @@ export class SheetSearch {
         if (!from || !size) continue;
         const packing = withRoomToKeep(from.packing.inRooms(this.#roomsUsed()), size);
         const complete = yield* pursue(packing, this.#random, patience / cornersTried / this.#bests.size, {whole: true});
-        if (complete) yield* this.#consider(field, withRoomKept(packing, field.filler));
+        if (complete) yield* this.#consider(field, packing);
       }
     }
   }
@@ -231,11 +231,11 @@ export class SheetSearch {
 
   /** Keeps a packing if it is the best of its field, and shows it if it is the best of all. */
   *#consider(field: Field, whole: Packing): Generator<undefined, void> {
-    const packing = whole.used;
-    const used = this.#used(packing);
+    const used = this.#used(whole.used), packing = withRoomKept(whole, field.filler).used;
     const {laid, left} = field.lay(used.map(({spots}) => spots));
     if (sum(field.counts) > many) yield;
-    const found = yield* foundFrom(used.map(({room}, i) => ({room, laid: laid[i] ?? []})), left, this.#least, this.#ready);
+    const kept = used.map(({spots}) => roomsKept(spots, whole.filler, field.filler.kinds.length, this.#ready));
+    const found = yield* foundFrom(used.map(({room}, i) => ({room, laid: [...laid[i] ?? [], ...kept[i] ?? []]})), left, this.#least, this.#ready);
     const rank = rankOf(found, this.#areas);
     if (isBetter(rank, this.#bests.get(field)?.rank)) this.#bests.set(field, {field, packing, rank});
     if (!isBetter(rank, this.#best?.rank)) return;

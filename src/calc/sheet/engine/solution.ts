@@ -6,13 +6,13 @@ import {pace, type Stepwise} from '../stepwise.js';
 import type {Laid} from './field.js';
 import type {Board, Box, Cutout, Found, FoundSheet} from './job.js';
 import {partingOf, pushedTogether} from './parting.js';
-import {planOf, uncut} from './plan.js';
+import {planOf, uncut, withoutCuts} from './plan.js';
 import type {Ready} from './ready.js';
 import type {BoardRoom} from './rooms.js';
 import {toilOf, type Toil} from './ruler.js';
 import {sum} from './task.js';
 
-/** What lies in a room. */
+/** What lies in a room; boxes without members are to be left over. */
 export interface Filled {
   readonly room: BoardRoom;
   readonly laid: readonly Laid[];
@@ -108,18 +108,20 @@ const laidIn = (rooms: readonly Filled[]): Laid[] =>
   rooms.flatMap(({room, laid}) => laid.map((each) => ({...each, x: room.x + each.x, y: room.y + each.y})));
 
 /** One sheet, pushed together where it is cut edge to edge and nothing is held on it. */
-function* sheetOf(board: Board, laid: readonly Laid[], held: number | undefined, {job: {cuts, gap, margin}}: Ready): Stepwise<Sheet> {
+function* sheetOf(board: Board, all: readonly Laid[], held: number | undefined, {job: {cuts, gap, margin}}: Ready): Stepwise<Sheet> {
+  const laid = all.filter(({members}) => members.length > 0), kept = all.filter(({members}) => members.length === 0);
   const due = pace(stride);
   const used = Math.max(...laid.map(({x, length}) => x + length)) + margin;
   const length = Number.isFinite(board.length) ? board.length : used, {width} = board;
   const inside: Box = {x: margin, y: margin, length: length - 2 * margin, width: width - 2 * margin};
   const sheet = {board, held, length, width};
-  const parting = cuts === 'straight' ? partingOf(laid, gap) : undefined;
+  const parting = cuts === 'straight' ? partingOf([...laid, ...kept], gap) : undefined;
   if (due(laid.length)) yield;
   if (parting) {
-    const boxes = held === undefined ? pushedTogether(parting, laid, inside, gap) : laid;
+    const pushed = held === undefined ? pushedTogether(parting, [...laid, ...kept], inside, gap) : [...laid, ...kept];
+    const boxes = pushed.slice(0, laid.length);
     if (due(laid.length)) yield;
-    const plan = planOf(parting, boxes, {x: 0, y: 0, length, width}, gap);
+    const plan = withoutCuts(planOf(parting, pushed, {x: 0, y: 0, length, width}, gap), boxes.length);
     if (due(laid.length)) yield;
     const offcuts = uncut(plan).filter(({cutout}) => cutout === undefined).map(({box}) => common(box, inside));
     return {...sheet, plan, laid: boxes, leftover: largestOf(offcuts), look: lookOf(board, boxes)};
