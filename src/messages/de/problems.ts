@@ -123,6 +123,8 @@ const words: typeof problemWords.en = {
   'mean-line-doubles-back': () => 'Das Profil faltet sich über sich selbst zurück: kleinere Knicke nehmen.',
   'equations-singular': () => 'Die Strömung um diesen Gleiter ließ sich nicht berechnen: Flächen auseinanderrücken, die ineinander liegen.',
   'flight-unstable': () => 'Er hält keine Geschwindigkeit: Der Schwerpunkt liegt hinter dem Neutralpunkt. Ballast an die Nase setzen oder den Flügel nach hinten schieben.',
+  'balance-behind-limit': (a) => `Der Schwerpunkt liegt zum Trimmen zu weit hinten: Das Stabilitätsmaß ist ${a['margin'] ?? ''}, mindestens ${a['least'] ?? ''} soll es sein. ${a['mass']
+    ? `Zuerst ${a['mass']} Ballast mehr ${a['at'] ?? ''} hinter der Nase befestigen` : 'Zuerst den Flügel nach hinten schieben'}: Der Schwerpunkt muss ${a['forward'] ?? ''} nach vorn.`,
   'speed-below-stall': (a) => `Mit ${a['speed'] ?? ''} kann er nicht fliegen: Unter ${a['least'] ?? ''} reißt die Strömung ab.`,
   'trim-dives': () => 'Er ginge nur in den Sturzflug: die Vorderkante des Höhenleitwerks senken oder Ballast von der Nase nehmen.',
   'trim-stalls': () => 'Die Strömung risse nur ab: die Vorderkante des Höhenleitwerks anheben oder Ballast an die Nase setzen.',

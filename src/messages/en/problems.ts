@@ -125,6 +125,8 @@ export const problemWords = topic<Readonly<Record<string, (a: Said) => string>>>
   'mean-line-doubles-back': () => 'The section folds back over itself: make the folds smaller.',
   'equations-singular': () => 'The flow about this plane could not be worked out: move surfaces that lie in one another.',
   'flight-unstable': () => 'It would not hold any speed: it balances behind its neutral point. Add weight to the nose or slide the wing back.',
+  'balance-behind-limit': (a) => `It balances too far back to be trimmed: its margin is ${a['margin'] ?? ''}, and at least ${a['least'] ?? ''} is wanted. ${a['mass']
+    ? `First fasten ${a['mass']} more ${a['at'] ?? ''} behind the nose` : 'First slide the wing back'}: the balance has to come ${a['forward'] ?? ''} forward.`,
   'speed-below-stall': (a) => `It cannot fly at ${a['speed'] ?? ''}: it stalls below ${a['least'] ?? ''}.`,
   'trim-dives': () => 'It would only dive: lower the front edge of the tailplane, or take weight off the nose.',
   'trim-stalls': () => 'It would only stall: raise the front edge of the tailplane, or add weight to the nose.',
