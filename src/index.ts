@@ -1,4 +1,5 @@
 /** Registers every element and gives their classes. */
+export * from './components/as-built/define.js';
 export * from './components/balance-point/define.js';
 export * from './components/camber-shim/define.js';
 export * from './components/design/define.js';

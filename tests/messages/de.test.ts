@@ -31,6 +31,7 @@ function shapeOf(words: unknown, path: string): readonly string[] {
 
 /** The same in both languages: symbols, names, and words that German has taken over or had first. */
 const shared: ReadonlySet<string> = new Set([
+  'as-built-working.rows.planned',
   'common.dash', 'balance.grams', 'balance.pieces', 'balance-working.moments.moment', 'sheet.piece', 'sheet.sheetNumbers', 'sheet.pictureSheet', 'sheet.lengthOf', 'sheet-lists.corner', 'drawing.inUnit',
   'drawing.rows.several', 'drawing.heading', 'drawing.title', 'flight-check.plot.ratio', 'flight-check.wags.not', 'flight-path.seconds', 'flight-path.landing', 'flight-path.plan.bank',
   'flight-log.Version', 'flight-log.columns.version', 'flight-log.wind', 'flight-log.unsaid', 'flight-log.from', 'flight-log-panels.unnamed',

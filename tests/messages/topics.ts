@@ -1,3 +1,5 @@
+import {asBuiltWorkingWords} from '../../src/messages/en/as-built-working.js';
+import {asBuiltWords} from '../../src/messages/en/as-built.js';
 import {balanceWorkingWords} from '../../src/messages/en/balance-working.js';
 import {balanceWords} from '../../src/messages/en/balance.js';
 import {camberWorkingWords} from '../../src/messages/en/camber-working.js';
@@ -31,7 +33,7 @@ import type {Topic} from '../../src/messages/topic.js';
 
 /** Every topic there is in English; that none is missing here is checked with the languages themselves. */
 export const topics: readonly Topic<unknown>[] = [
-  balanceWords, balanceWorkingWords, camberWords, camberWorkingWords, commonWords, dihedralWords, dihedralFigureWords, dihedralWorkingWords,
+  asBuiltWords, asBuiltWorkingWords, balanceWords, balanceWorkingWords, camberWords, camberWorkingWords, commonWords, dihedralWords, dihedralFigureWords, dihedralWorkingWords,
   dimensionNotes, dimensionWords, drawingWords, flightWords, flightCheckWords, flightWorkingWords, flightPathWords, flightPathWorkingWords, problemWords, sheetWords, sheetFileWords, sheetListWords, sheetPanelWords, sheetQuestionWords, sheetSearchWords, sheetTemplateWords,
   reckonedWords, flightLogWords, flightLogPanelWords, tailShimWords, tailShimWorkingWords,
 ];

@@ -6,7 +6,7 @@ import {liftOf, trimmedAt} from '../flight/trimmed.js';
 import {turnSensitivities, type TurnSensitivities} from '../flight/simulation/turning.js';
 import {memo} from '../memo.js';
 import {good, type Outcome} from '../problem.js';
-import {cornersOf, type Lopsided} from './as-built.js';
+import {asBuilt, cornersOf, type Lopsided} from './as-built.js';
 import {tipWeightOf} from './crooked.js';
 import {plannedSizes} from './planned-sizes.js';
 import {finsTurned, tipDistances} from './straightness.js';
@@ -69,7 +69,7 @@ function ofGlide(design: GliderDesign, {plane, air}: Flight, {glide}: Trim): Tru
     return [{id, kind, step, glide: {speed: per('speed') * step, ratio: per('ratio') * step}, within: smallEnough.speed * glide.speed / Math.abs(per('speed'))}];
   };
   const {hollow} = plannedSizes(design);
-  const real = design.built.hollow ?? hollow;
+  const real = asBuilt(design).counted.includes('built.hollow') ? design.built.hollow : hollow;
   const flatter = (amount: number): FlyingPlane | undefined => {
     const changed = flightOf(withValues(design, {'built.hollow': (real ?? 0) + amount}));
     return changed.ok ? changed.value.plane : undefined;

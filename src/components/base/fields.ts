@@ -23,6 +23,8 @@ const loadNotes = () => import('../../messages/en/dimension-notes.js');
 export interface FieldOptions {
   readonly label?: string;
   readonly disabled?: boolean;
+  /** Written as finely as something small is measured: tenths of a millimetre, or 1/64 in. */
+  readonly fine?: boolean;
 }
 
 /** One number of one item of a list dimension, edited in a field of its own. */
@@ -72,7 +74,7 @@ export class Fields {
     if (!isNumberRow(row)) throw new TypeError(`${path} is no number`);
     const value = valueAt(this.#host.state.design, path) as number | undefined;
     return this.#input(path, path, options, {
-      kind: row.kind, shown: value === undefined ? '' : this.#bare(value, row.kind), value,
+      kind: row.kind, shown: value === undefined ? '' : this.#bare(value, row.kind, options.fine), value,
       take: (text) => { this.#host.ask([changeFrom(path, text, this.#reading(row.kind))]); },
       set: (next) => { if (!checkValue(path, next)) this.#host.askFor(path, next); },
     });
@@ -191,7 +193,9 @@ export class Fields {
     return {bareUnit: usualUnit(kind, this.#host.system), decimal: this.#host.decimal};
   }
 
-  #bare(value: number, kind: QuantityKind): string { return this.#host.write(value, kind, {bare: true}); }
+  #bare(value: number, kind: QuantityKind, fine = false): string {
+    return this.#host.write(value, kind, {bare: true, ...(fine && (this.#host.system === 'inch' ? {fraction: 64} : {digits: 1}))});
+  }
 
   /** The entry refused at a path, where it was typed: a list is typed in one field, or number by number. */
   #refusedAt(path: DimensionPath, key: string): RefusedEntry | undefined {

@@ -16,11 +16,13 @@ export class OwnField {
   #text: string | undefined;
   #problem: Problem | undefined;
   readonly #usual: number | undefined;
+  readonly #unit: () => string;
   value: number | undefined;
 
-  /** Emptied, it goes back to its usual value, or to none. */
-  constructor(host: GliderElement, id: string, kind: QuantityKind, limits: readonly [number, number], value?: number) {
+  /** Emptied, it goes back to its usual value, or to none. `unit` is what it is shown in, where that is not the usual unit of its kind. */
+  constructor(host: GliderElement, id: string, kind: QuantityKind, limits: readonly [number, number], value?: number, unit?: () => string) {
     this.#usual = value;
+    this.#unit = unit ?? (() => usualUnit(kind, host.system));
     this.#host = host;
     this.#id = id;
     this.#kind = kind;
@@ -39,7 +41,7 @@ export class OwnField {
       host.requestUpdate();
       return;
     }
-    this.#take(text, {bareUnit: usualUnit(this.#kind, host.system), decimal: host.decimal});
+    this.#take(text, {bareUnit: this.#unit(), decimal: host.decimal});
     host.requestUpdate();
   }
 
@@ -69,8 +71,8 @@ export class OwnField {
   /** `taken` is called once per edit that reads. */
   render(label: string, taken: () => void = () => undefined): TemplateResult {
     const host = this.#host;
-    const unit = usualUnit(this.#kind, host.system);
-    const shown = this.#text ?? (this.value === undefined ? '' : host.write(this.value, this.#kind, {bare: true}));
+    const unit = this.#unit();
+    const shown = this.#text ?? (this.value === undefined ? '' : host.write(this.value, this.#kind, {bare: true, unit}));
     return html`<div class="field" part="field"><label for=${this.#id}>${label}</label>
       <span class="q"><input id=${this.#id} part="input" type="text" autocomplete="off" spellcheck="false" inputmode="decimal" .value=${live(shown)}
         aria-invalid=${this.#problem ? 'true' : 'false'} aria-describedby=${`${this.#id}-problem`}

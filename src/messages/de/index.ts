@@ -5,6 +5,8 @@ import dimensions from './dimensions.js';
 /** German: what every element says, and where the words of the other topics are. */
 export default {
   common, dimensions,
+  'as-built': () => import('./as-built.js'),
+  'as-built-working': () => import('./as-built-working.js'),
   'balance': () => import('./balance.js'),
   'balance-working': () => import('./balance-working.js'),
   'camber': () => import('./camber.js'),
