@@ -113,14 +113,16 @@ describe('a club’s plane that is known to fly', () => {
   it('should balance between 1 and 2 inches behind the leading edge', () => {
     const balance = planeBalance(plane);
     if (!balance.ok) throw new Error(balance.problems.map(({code}) => code).join());
-    const {neutral, target, wingAt} = balance.value;
-    const marginAt = (back: number) => (neutral.behindWing - back * inch) / neutral.wing.meanAerodynamicChord;
+    const {neutralPoint, handbook, target, wingAt} = balance.value;
+    const marginAt = (back: number) => (neutralPoint - back * inch) / handbook.wing.meanAerodynamicChord;
     const [from, to, middle] = [target.from, target.to, target.middle].map((at) => (at - wingAt) / inch) as [number, number, number];
     console.log(`static margin at 1 in: ${(100 * marginAt(1)).toFixed(1)} %, at 2 in: ${(100 * marginAt(2)).toFixed(1)} %; `
       + `target ${from.toFixed(2)} to ${to.toFixed(2)} in, middle ${middle.toFixed(2)} in`);
     expect(from).to.be.lessThan(2);
     expect(to).to.be.greaterThan(1);
     expect(middle).to.be.within(1, 2);
+    expect(neutralPoint / inch).to.be.greaterThan(2);
+    expect(marginAt(2)).to.be.greaterThan(0.05);
   });
 
   it('has a smaller margin without end plates on its tail, and a larger one with a longer arm', () => {

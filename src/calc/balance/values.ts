@@ -7,7 +7,7 @@ import {remedyOf} from './remedy.js';
 
 const mapped = <T, R>(outcome: Outcome<T>, pick: (value: T) => R): Outcome<R> => outcome.ok ? good(pick(outcome.value)) : outcome;
 
-/** A value of the balanced plane that is only good to the range of the handbook formulas. */
+/** A value of the balanced plane that is only good to the range of the flight model. */
 const value = (kind: QuantityKind, pick: (plane: PlaneBalance) => number): DerivedValue =>
   ({kind, about: true, of: (design) => mapped(planeBalance(design), pick)});
 
@@ -28,7 +28,7 @@ export const balanceValues: Readonly<Record<string, DerivedValue>> = {
   target: behindWing(({target}) => target.middle),
   targetFrom: behindWing(({target}) => target.from),
   targetTo: behindWing(({target}) => target.to),
-  neutralPoint: value('length', ({neutral}) => neutral.behindWing),
+  neutralPoint: value('length', (plane) => plane.neutralPoint),
   margin: value('ratio', ({margin}) => margin),
 };
 
@@ -42,7 +42,7 @@ export const massValues: Readonly<Record<string, DerivedValue>> = {
 };
 
 export const tailValues: Readonly<Record<string, DerivedValue>> = {
-  volume: {...value('count', ({neutral}) => neutral.tailVolume), about: false, digits: 2},
+  volume: {...value('count', ({handbook}) => handbook.tailVolume), about: false, digits: 2},
 };
 
 function noseNeeded(design: GliderDesign): Outcome<number> {

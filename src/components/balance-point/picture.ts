@@ -36,7 +36,7 @@ function pictureOf(host: GliderBalancePoint, {design, plane, advice, whole, reme
   const mass = (value: number): string => host.write(value, 'mass');
   const t = board.thickness * MM;
   const cut = bodyPart(body, arrangement, wing, tail);
-  const rise = plane.neutral.wing.tipRise * MM;
+  const rise = plane.handbook.wing.tipRise * MM;
   const slab = (from: number, length: number, up = 0): readonly XY[] =>
     [{x: from, y: -up}, {x: from + length, y: -up}, {x: from + length, y: -up - t}, {x: from, y: -up - t}];
   const wingAt = arrangement.wingAt * MM, chord = wing.chord * MM, tailAt = arrangement.tailAt * MM;
@@ -55,7 +55,7 @@ function pictureOf(host: GliderBalancePoint, {design, plane, advice, whole, reme
     tailplane: slab(tailAt, tail.chord * MM),
     fin: finOutline(design, t),
     wingAt, now: plane.at * MM, then: advice && advice.after.at * MM,
-    target: {from: plane.target.from * MM, to: plane.target.to * MM}, neutral: wingAt + plane.neutral.behindWing * MM,
+    target: {from: plane.target.from * MM, to: plane.target.to * MM}, neutral: wingAt + plane.neutralPoint * MM,
     fitted: design.ballast.masses.filter((m) => m.mass > 0).map((m) => ({at: m.at * MM, radius: anyRadius, words: mass(m.mass)})),
     added,
     words: {

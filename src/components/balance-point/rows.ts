@@ -10,12 +10,12 @@ export function balanceRows(host: GliderElement, {plane, advice}: BalancePlan): 
   const after = advice?.after ?? plane;
   return [
     [rows.now, length(plane.behindWing)], [rows.from, length(plane.target.from - plane.wingAt)], [rows.to, length(plane.target.to - plane.wingAt)],
-    [rows.neutral, length(plane.neutral.behindWing)], [rows.margin, host.write(plane.margin, 'ratio')], [rows.mass, host.write(plane.mass, 'mass')],
+    [rows.neutral, length(plane.neutralPoint)], [rows.margin, host.write(plane.margin, 'ratio')], [rows.mass, host.write(plane.mass, 'mass')],
     ...advice ? [
       [rows.weight, host.write(advice.mass, 'mass')], [rows.place, length(advice.place)], [rows.then, length(after.behindWing)],
       [rows.marginThen, host.write(after.margin, 'ratio')], [rows.massThen, host.write(after.mass, 'mass')],
     ] as const : [],
     [rows.wing, wingLoading(host, after.wingLoading)], [rows.cube, host.write(after.cubeLoading, 'cube-loading')],
-    [rows.volume, host.write(plane.neutral.tailVolume, 'count', {digits: 2})],
+    [rows.volume, host.write(plane.handbook.tailVolume, 'count', {digits: 2})],
   ];
 }

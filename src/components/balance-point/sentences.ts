@@ -1,6 +1,7 @@
+import {usuallyApart} from '../../calc/aero/handbook/plane-neutral-point.js';
 import type {BalancePlan} from '../../calc/balance/balance-plan.js';
 import {pieceOf} from '../../calc/balance/pieces.js';
-import type {Balanced} from '../../calc/balance/plane-balance.js';
+import {modelBehindHandbook, type Balanced} from '../../calc/balance/plane-balance.js';
 import type {Remedy} from '../../calc/balance/remedy.js';
 import {usualUnit} from '../../calc/units/kinds.js';
 import {balanceWords} from '../../messages/en/balance.js';
@@ -42,7 +43,7 @@ export function adviceWords(host: GliderElement, plan: BalancePlan, choice: stri
   const now = {at: nowWords(host, plane), ahead: plane.behindWing < 0};
   const target = targetWords(host, plane);
   if (plane.heavy === 'neither') {
-    return {sentence: words.onTarget({...now, target}), aside: `${words.margin(host.write(plane.margin, 'ratio', {digits: 0}))} ${loadings(host, plan, plane)}`};
+    return {sentence: words.onTarget({...now, target}), aside: `${words.margin(host.write(plane.margin, 'ratio', {digits: 0}))} ${loadings(host, plan, plane)}${doubt(host, plane)}`};
   }
   const off = words.off[plane.heavy](near(host, Math.abs(plane.at - (plane.heavy === 'tail' ? plane.target.to : plane.target.from))));
   const needed = remedy.ok ? remedy.value : undefined;
@@ -52,8 +53,14 @@ export function adviceWords(host: GliderElement, plan: BalancePlan, choice: stri
       ...now, ...placeWords(needed.end, advice.place, design.body.length, host), what: weightWords(host, plan, choice), target,
       then: near(host, advice.after.behindWing), middle: whole?.ok ? whole.value.exact : true,
     }),
-    aside: [off, ...needed.placeMoved ? [words.moved[needed.end]] : [], loadings(host, plan, advice.after), words.margin(host.write(advice.after.margin, 'ratio', {digits: 0}))].join(' '),
+    aside: [off, ...needed.placeMoved ? [words.moved[needed.end]] : [], loadings(host, plan, advice.after), words.margin(host.write(advice.after.margin, 'ratio', {digits: 0}))].join(' ') + doubt(host, plane),
   };
+}
+
+/** Said where the flight model and the handbook are further apart than they were found to be for likely planes. */
+function doubt(host: GliderElement, plane: BalancePlan['plane']): string {
+  const apart = Math.abs(modelBehindHandbook(plane));
+  return apart > usuallyApart ? ` ${host.say(balanceWords).doubt(host.write(apart, 'ratio', {digits: 0}))}` : '';
 }
 
 /** The weight to fit: whole pieces, clay, or its mass alone. */

@@ -1,7 +1,8 @@
 import {html, mathml, nothing} from 'lit';
 import type {TemplateResult} from 'lit';
-import {neutralPointBand, tailEfficiency} from '../../calc/aero/handbook/plane-neutral-point.js';
+import {neutralPointBand, tailEfficiency, usuallyApart} from '../../calc/aero/handbook/plane-neutral-point.js';
 import type {BalancePlan} from '../../calc/balance/balance-plan.js';
+import {modelBehindHandbook} from '../../calc/balance/plane-balance.js';
 import {unitFor, usualUnit} from '../../calc/units/kinds.js';
 import {balanceWorkingWords} from '../../messages/en/balance-working.js';
 import type {GliderElement} from '../base/element.js';
@@ -42,7 +43,7 @@ function momentsTable(host: GliderElement, {design, plane}: BalancePlan): Templa
 
 function neutralPointWorking(host: GliderElement, {design, plane}: BalancePlan): TemplateResult {
   const {because, spoken} = host.say(balanceWorkingWords);
-  const {neutral} = plane;
+  const {handbook: neutral} = plane;
   const {wing, tail} = neutral;
   const n = (value: number, digits = 2): TemplateResult => number(pure(host, value, digits));
   const length = (value: number): TemplateResult => quantity(host.write(value, 'length'));
@@ -79,16 +80,20 @@ function neutralPointWorking(host: GliderElement, {design, plane}: BalancePlan):
       row(fraction(number('1'), number('4')), plus, symbol('V'), symbol('η'), fraction(symbol('a', 't'), symbol('a')), brackets(row(number('1'), minus, de))),
       row(n(0.25), plus, n(neutral.tailVolume), times, n(tailEfficiency), times, fraction(n(neutral.tailSlope), n(neutral.slope)), times, brackets(row(number('1'), minus, n(neutral.downwash)))),
       n(neutral.share))}
-    <p class="source">${because.neutral} ${because.band(host.write(neutralPointBand * wing.meanAerodynamicChord, 'length'))}</p>`;
+    <p class="source">${because.neutral}</p>
+    <p class="source">${because.model({
+      model: host.write(plane.neutralPoint, 'length'), handbook: host.write(neutral.behindWing, 'length'), apart: host.write(Math.abs(modelBehindHandbook(plane)), 'ratio', {digits: 1}),
+      usual: host.write(usuallyApart, 'ratio', {digits: 0}),
+    })} ${because.band(host.write(neutralPointBand * wing.meanAerodynamicChord, 'length'))}</p>`;
 }
 
 function targetWorking(host: GliderElement, {plane}: BalancePlan): TemplateResult {
   const {because, spoken} = host.say(balanceWorkingWords);
-  const {neutral} = plane;
-  const {meanAerodynamicChord: chord, meanAerodynamicChordBack: back} = neutral.wing;
+  const {neutralPoint, handbook} = plane;
+  const {meanAerodynamicChord: chord, meanAerodynamicChordBack: back} = handbook.wing;
   const length = (value: number): string => host.write(value, 'length', half);
   return html`${equation(spoken.margin(host.write(plane.margin, 'ratio')), symbol('σ'), fraction(row(symbol('x', 'n'), minus, symbol('x')), symbol('c̄')),
-    fraction(row(quantity(length(neutral.behindWing)), minus, quantity(length(plane.behindWing))), quantity(length(chord))), quantity(host.write(plane.margin, 'ratio')))}
+    fraction(row(quantity(length(neutralPoint)), minus, quantity(length(plane.behindWing))), quantity(length(chord))), quantity(host.write(plane.margin, 'ratio')))}
     <p class="source">${because.target} ${because.back(host.write(back, 'length'), host.write(chord, 'length'))}</p>`;
 }
 

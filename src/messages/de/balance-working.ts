@@ -14,7 +14,9 @@ const words: typeof balanceWorkingWords.en = {
     downwash: 'Abwind: Der Flügel lenkt die Luft nach unten, deshalb spürt das Leitwerk nur einen Teil jeder Drehung der Nase. USAF Stability and Control DATCOM, 4.4.1: K mit A steht für die Streckung, mit λ für die Zuspitzung, mit H dafür, wie weit hinten das Leitwerk sitzt; l von Viertellinie zu Viertellinie.',
     volume: 'Leitwerksvolumen: wie viel Leitwerk es gibt und wie weit hinten, bezogen auf den Flügel. S sind Flächen wie im Flug, c̄ ist die mittlere Profiltiefe des Flügels.',
     neutral: 'Neutralpunkt: wo zusätzlicher Auftrieb angreift, wenn eine Bö die Nase hebt. Liegt der Schwerpunkt davor, fängt sich der Gleiter von selbst. Etkin und Reid, Dynamics of Flight; a ist der Auftriebsanstieg des ganzen Gleiters, η = 0,9 für Luft, die der Flügel gebremst hat.',
-    band: (band) => `Handbuchformeln ohne den Rumpf: auf etwa ${band} nach vorn und hinten genau, also anfangs sanft werfen.`,
+    model: (a) =>
+      `Die Antwort nimmt den Neutralpunkt aus dem Flugmodell, einem Wirbelgitter mit dem Rumpf: ${a.model} hinter der Flügelvorderkante. Die Handbuchformeln oben, ohne den Rumpf, sind eine Probe daneben: ${a.handbook}, ${a.apart} der mittleren Profiltiefe entfernt; bis ${a.usual} ist üblich.`,
+    band: (band) => `Beides ist auf etwa ${band} nach vorn und hinten genau, also anfangs sanft werfen.`,
     target: 'Stabilitätsmaß: wie weit der Schwerpunkt vor dem Neutralpunkt liegt, in mittleren Profiltiefen. Für Einsteiger passen 15 bis 30 % (allgemeine Praxis).',
     back: (back, chord) => `Die mittlere Profiltiefe ist ${chord}; ihre Vorderkante liegt ${back} hinter der Vorderkante in der Mitte, von der aus mit den Fingern gemessen wird.`,
     add: 'Momente um den gewünschten Schwerpunkt, alle Orte ab der Nase: x jetzt, x mit T gewünscht, w die Mitte des Ballasts, M die Masse des Gleiters.',

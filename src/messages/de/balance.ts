@@ -59,6 +59,7 @@ const words: typeof balanceWords.en = {
   here: (target) => `Ziel: ${target}`,
   hereShort: 'Ziel',
   neutral: 'Neutralpunkt',
+  doubt: (apart) => `Bei diesem Gleiter liegen Flugmodell und Handbuch um ${apart} der mittleren Profiltiefe auseinander, mehr als üblich: mit dem Schwerpunkt weit vorn beginnen.`,
 };
 
 export default words;

@@ -15,7 +15,9 @@ export const balanceWorkingWords = topic('balance-working', {
     downwash: 'Downwash: the wing turns the air down, so the tail feels only part of each turn of the nose. USAF Stability and Control DATCOM, 4.4.1: K with A allows for the aspect ratio, with λ for the taper, with H for how far back the tail is; l from quarter chord to quarter chord.',
     volume: 'Tail volume: how much tail there is and how far back, over the wing. S are areas as they fly, c̄ the wing’s mean chord.',
     neutral: 'Neutral point: where extra lift acts when a gust turns the nose up. Ahead of it the plane steadies itself. Etkin and Reid, Dynamics of Flight; a is the lift slope of the whole plane, η = 0.9 for air that the wing has slowed.',
-    band: (band: string) => `Handbook formulas without the body: good to about ${band} either way, so throw gently at first.`,
+    model: (a: {model: string; handbook: string; apart: string; usual: string}) =>
+      `The answer takes the neutral point from the flight model, a vortex lattice with the body: ${a.model} behind the wing’s front edge. The handbook formulas above, without the body, are a check beside it: ${a.handbook}, ${a.apart} of the mean chord away; up to ${a.usual} is usual.`,
+    band: (band: string) => `Either is good to about ${band} both ways, so throw gently at first.`,
     target: 'Static margin: how far the balance lies ahead of the neutral point, in mean chords. 15 to 30 % suits a beginner’s plane (common practice).',
     back: (back: string, chord: string) => `The mean chord is ${chord}; its front edge lies ${back} behind the front edge in the middle, from which fingers measure.`,
     add: 'Moments about the wanted balance point, all places from the nose: x now, x with T wanted, w the weight’s own centre, M the mass of the plane.',

@@ -77,4 +77,5 @@ export const balanceWords = topic('balance', {
   here: (target: string) => `balance here: ${target}`,
   hereShort: 'balance here',
   neutral: 'neutral point',
+  doubt: (apart: string) => `For this plane the flight model and the handbook differ by ${apart} of the mean chord, more than usual: begin with the balance well forward.`,
 });

@@ -15,13 +15,20 @@ describe('values of a balanced plane for a sentence', () => {
     const plane = balanced(defaultDesign);
     expect(await valueOf('balance.point')).to.equal(plane.behindWing);
     expect(await valueOf('balance.target')).to.equal(plane.target.middle - plane.wingAt);
-    expect(await valueOf('balance.neutralPoint')).to.equal(plane.neutral.behindWing);
+    expect(await valueOf('balance.neutralPoint')).to.equal(plane.neutralPoint);
     expect(await valueOf('balance.margin')).to.equal(plane.margin);
     expect(await valueOf('mass.total')).to.equal(plane.mass);
     expect(await valueOf('mass.wingLoading')).to.equal(plane.wingLoading);
     expect(await valueOf('mass.cubeLoading')).to.equal(plane.cubeLoading);
-    expect(await valueOf('tail.volume')).to.equal(plane.neutral.tailVolume);
+    expect(await valueOf('tail.volume')).to.equal(plane.handbook.tailVolume);
     expect(await valueOf('balance.targetFrom')).to.be.lessThan(await valueOf('balance.targetTo'));
+  });
+
+  it('stand on the neutral point that the flight flies by', async () => {
+    for (const design of [defaultDesign, withValues(defaultDesign, {'wing.sweep': 0.05, 'wing.tipChord': 0.08, 'tail.fins.count': 1, 'body.layers': 3, 'arrangement.wingAt': 0.15})]) {
+      expect(await valueOf('balance.neutralPoint', design)).to.be.closeTo(await valueOf('flight.neutralPoint', design), 1e-12);
+      expect(await valueOf('balance.margin', design)).to.be.closeTo(await valueOf('flight.staticMargin', design), 1e-12);
+    }
   });
 
   it('ask for the nose weight that the remedy asks for, and for none where none is needed', async () => {

@@ -1,4 +1,4 @@
-import {expect, fixture, html} from '@open-wc/testing';
+import {expect, fixture, html, waitUntil} from '@open-wc/testing';
 import {sendKeys} from '@web/test-runner-commands';
 import type {GliderBalancePoint} from '../../../src/components/balance-point/define.js';
 import {balancePlan} from '../../../src/calc/balance/balance-plan.js';
@@ -123,6 +123,16 @@ describe('<glider-balance-point>', () => {
     const {plane} = planOf(element);
     expect(plane.heavy).to.equal('neither');
     expect(plane.at).to.be.closeTo(plane.target.middle, 1e-6);
+  });
+
+  it('stands on the flight model, shows the handbook beside it, and says where the two are unusually far apart', async () => {
+    const usual = await fixture<GliderBalancePoint>(html`<glider-balance-point></glider-balance-point>`);
+    expect(text(usual, 'aside')).not.to.contain('flight model');
+    const details = there(usual.shadowRoot?.querySelector<HTMLDetailsElement>('details[part=working]'));
+    details.open = true;
+    await waitUntil(() => text(usual, 'working').includes('vortex lattice'));
+    const far = await fixture<GliderBalancePoint>(html`<glider-balance-point tail-span="800 mm" tail-chord="140 mm"></glider-balance-point>`);
+    expect(text(far, 'aside')).to.match(/the flight model and the handbook differ by 10 % of the mean chord, more than usual/);
   });
 
   it('puts weight at the tail of a nose-heavy plane', async () => {
