@@ -14,7 +14,7 @@ export default {
   files: ['tests/**/*.test.ts'],
   nodeResolve: true,
   // axe alone needs more than mocha's two seconds on a small machine
-  testFramework: {config: {timeout: 15_000}},
+  testFramework: {config: {timeout: 40_000}},
   testRunnerHtml: (framework) => `<!DOCTYPE html>
 <html lang="en">
   <head><meta charset="utf-8"><title>Tests</title><link rel="icon" href="data:,"></head>
