@@ -126,8 +126,8 @@ const words: typeof problemWords.en = {
   'balance-behind-limit': (a) => `Der Schwerpunkt liegt zum Trimmen zu weit hinten: Das Stabilitätsmaß ist ${a['margin'] ?? ''}, mindestens ${a['least'] ?? ''} soll es sein. ${a['mass']
     ? `Zuerst ${a['mass']} Ballast mehr ${a['at'] ?? ''} hinter der Nase befestigen` : 'Zuerst den Flügel nach hinten schieben'}: Der Schwerpunkt muss ${a['forward'] ?? ''} nach vorn.`,
   'speed-below-stall': (a) => `Mit ${a['speed'] ?? ''} kann er nicht fliegen: Unter ${a['least'] ?? ''} reißt die Strömung ab.`,
-  'trim-dives': () => 'Er ginge nur in den Sturzflug: die Vorderkante des Höhenleitwerks senken oder Ballast von der Nase nehmen.',
-  'trim-stalls': () => 'Die Strömung risse nur ab: die Vorderkante des Höhenleitwerks anheben oder Ballast an die Nase setzen.',
+  'trim-dives': (a) => `Er ginge nur in den Sturzflug: die Hinterkante des Höhenleitwerks um etwa ${a['edge'] ?? 'eine Unterlage'} anheben, die Vorderkante senken oder Ballast von der Nase nehmen.`,
+  'trim-stalls': (a) => `Die Strömung risse nur ab: die Hinterkante des Höhenleitwerks um etwa ${a['edge'] ?? 'eine Unterlage'} senken, die Vorderkante anheben oder Ballast an die Nase setzen.`,
   'throw-out-of-range': (a) => `So wirft niemand: von ${a['least'] ?? ''} bis ${a['most'] ?? ''}.`,
   'crooked-out-of-range': (a) => `So schief ist kein Gleiter: bis ${a['most'] ?? ''} nach beiden Seiten.`,
   'wind-above-speed': (a) => `${a['wind'] ?? ''} Wind sind kein Wetter für einen Gleiter, der mit ${a['speed'] ?? ''} fliegt: warten, bis es ruhiger ist.`,

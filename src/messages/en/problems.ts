@@ -128,8 +128,8 @@ export const problemWords = topic<Readonly<Record<string, (a: Said) => string>>>
   'balance-behind-limit': (a) => `It balances too far back to be trimmed: its margin is ${a['margin'] ?? ''}, and at least ${a['least'] ?? ''} is wanted. ${a['mass']
     ? `First fasten ${a['mass']} more ${a['at'] ?? ''} behind the nose` : 'First slide the wing back'}: the balance has to come ${a['forward'] ?? ''} forward.`,
   'speed-below-stall': (a) => `It cannot fly at ${a['speed'] ?? ''}: it stalls below ${a['least'] ?? ''}.`,
-  'trim-dives': () => 'It would only dive: lower the front edge of the tailplane, or take weight off the nose.',
-  'trim-stalls': () => 'It would only stall: raise the front edge of the tailplane, or add weight to the nose.',
+  'trim-dives': (a) => `It would only dive: raise the rear edge of the tailplane by about ${a['edge'] ?? 'a slip'}, lower its front edge, or take weight off the nose.`,
+  'trim-stalls': (a) => `It would only stall: lower the rear edge of the tailplane by about ${a['edge'] ?? 'a slip'}, raise its front edge, or add weight to the nose.`,
   'throw-out-of-range': (a) => `Nobody throws like that: from ${a['least'] ?? ''} to ${a['most'] ?? ''}.`,
   'crooked-out-of-range': (a) => `No plane is as crooked as that: up to ${a['most'] ?? ''} to either side.`,
   'wind-above-speed': (a) => `A wind of ${a['wind'] ?? ''} is no weather for a plane that flies at ${a['speed'] ?? ''}: wait until it is calmer.`,
