@@ -11,5 +11,6 @@ export * from './components/flight-log/define.js';
 export * from './components/flight-path/define.js';
 export * from './components/parts-sheet/define.js';
 export * from './components/tail-shim/define.js';
+export * from './components/trim-advice/define.js';
 export * from './components/value/define.js';
 export {version} from './version.js';

@@ -25,6 +25,7 @@ const own: Readonly<Record<string, readonly unknown[]>> = {
   'balance.piece': ['eur-0.05', 3],
   'camber.stack': [2, 3, 4],
   'tail-shim.series': [2, 3, 4],
+  'trim-advice-causes.series': [2, 3, 4],
   'tail-shim.set': [stand('0', {...usual, edge: 'rear'})],
   'sheet.noOutline': ['fin'],
   'sheet.maybeFewer': [2],

@@ -29,11 +29,14 @@ import {sheetTemplateWords} from '../../src/messages/en/sheet-templates.js';
 import {sheetWords} from '../../src/messages/en/sheet.js';
 import {tailShimWorkingWords} from '../../src/messages/en/tail-shim-working.js';
 import {tailShimWords} from '../../src/messages/en/tail-shim.js';
+import {trimAdviceCauseWords} from '../../src/messages/en/trim-advice-causes.js';
+import {trimAdviceWorkingWords} from '../../src/messages/en/trim-advice-working.js';
+import {trimAdviceWords} from '../../src/messages/en/trim-advice.js';
 import type {Topic} from '../../src/messages/topic.js';
 
 /** Every topic there is in English; that none is missing here is checked with the languages themselves. */
 export const topics: readonly Topic<unknown>[] = [
   asBuiltWords, asBuiltWorkingWords, balanceWords, balanceWorkingWords, camberWords, camberWorkingWords, commonWords, dihedralWords, dihedralFigureWords, dihedralWorkingWords,
   dimensionNotes, dimensionWords, drawingWords, flightWords, flightCheckWords, flightWorkingWords, flightPathWords, flightPathWorkingWords, problemWords, sheetWords, sheetFileWords, sheetListWords, sheetPanelWords, sheetQuestionWords, sheetSearchWords, sheetTemplateWords,
-  reckonedWords, flightLogWords, flightLogPanelWords, tailShimWords, tailShimWorkingWords,
+  reckonedWords, flightLogWords, flightLogPanelWords, tailShimWords, tailShimWorkingWords, trimAdviceWords, trimAdviceCauseWords, trimAdviceWorkingWords,
 ];

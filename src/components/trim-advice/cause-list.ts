@@ -1,0 +1,34 @@
+import {html, nothing} from 'lit';
+import type {TemplateResult} from 'lit';
+import type {Advice, Cause} from '../../calc/trim-advice/advice.js';
+import type {CauseId} from '../../calc/trim-advice/causes.js';
+import type {Change} from '../../calc/trim-advice/change.js';
+import {trimAdviceCauseWords} from '../../messages/en/trim-advice-causes.js';
+import type {GliderElement} from '../base/element.js';
+import {emphasised, plain} from '../base/emphasis.js';
+import {changeWords, effectWords, factWords, likelihood} from './sentences.js';
+
+/** A sentence begins with a capital, unless it begins with a number. */
+export const capital = (words: string): string => words.replace(/^\**\p{L}/u, (start) => start.toUpperCase());
+
+/** Every cause with what speaks for it and what mends it, the likeliest first. */
+export function causeList(host: GliderElement, {causes, next}: Advice, did: (change: Change, cause: CauseId) => void): TemplateResult | typeof nothing {
+  if (causes.length === 0) return nothing;
+  const words = host.say(trimAdviceCauseWords);
+  return html`<section aria-label=${words.causes}><h4>${next === 'again' ? `${words.ifAgain}: ` : ''}${words.causes}</h4>
+    <ol class="causes" part="causes">${causes.map((cause) => oneCause(host, cause, did))}</ol></section>`;
+}
+
+function oneCause(host: GliderElement, cause: Cause, did: (change: Change, cause: CauseId) => void): TemplateResult {
+  const words = host.say(trimAdviceCauseWords);
+  return html`<li><strong>${capital(words.cause[cause.id])}</strong> <span class="how">(${likelihood(host, cause)}; ${words.blame[cause.blame]})</span>
+    <p>${[words.why[cause.id], ...cause.facts.map((fact) => factWords(host, fact))].join(' ')}</p>
+    <ul class="changes">${cause.changes.map((change, i) => oneChange(host, change, cause.id, i > 0, did))}</ul></li>`;
+}
+
+function oneChange(host: GliderElement, change: Change, cause: CauseId, other: boolean, did: (change: Change, cause: CauseId) => void): TemplateResult {
+  const words = host.say(trimAdviceCauseWords);
+  const said = changeWords(host, change, cause), effect = effectWords(host, change);
+  return html`<li><span>${emphasised(other ? `${words.or}: ${said}` : capital(said))}.${effect === undefined ? nothing : html` <span class="effect">${effect}</span>`}</span>
+    <button type="button" part="button" aria-label=${words.didName(plain(said))} @click=${() => { did(change, cause); }}>${words.did}</button></li>`;
+}

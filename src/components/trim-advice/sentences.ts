@@ -1,0 +1,93 @@
+import type {Advice, Cause} from '../../calc/trim-advice/advice.js';
+import type {CauseId} from '../../calc/trim-advice/causes.js';
+import type {Change} from '../../calc/trim-advice/change.js';
+import type {Fact} from '../../calc/trim-advice/weighing.js';
+import {trimAdviceCauseWords} from '../../messages/en/trim-advice-causes.js';
+import type {Answer} from '../base/calculator.js';
+import type {GliderElement} from '../base/element.js';
+
+const far = (host: GliderElement, value: number): string => host.write(value, 'length', host.system === 'inch' ? {unit: 'ft', digits: 0} : {unit: 'm', digits: 1});
+const speed = (host: GliderElement, value: number): string => host.write(value, 'speed', {digits: 1});
+const turn = (host: GliderElement, value: number): string => host.write(Math.abs(value), 'angle', {digits: 0});
+
+/** To half a gram, as it is weighed out. */
+const weight = (host: GliderElement, value: number): string =>
+  host.write(value, 'mass', host.system === 'inch' ? {digits: 2} : value >= 0.01 && Math.abs(value * 1e3 - Math.round(value * 1e3)) > 0.01 ? {digits: 1} : {});
+
+/** As small as a sheet of paper. */
+const fine = (host: GliderElement, value: number): string => host.write(value, 'length', {digits: host.system === 'inch' ? 3 : 1});
+
+function placeWords(host: GliderElement, at: number): string {
+  const words = host.say(trimAdviceCauseWords);
+  return at < 0 ? words.ahead(host.write(-at, 'length')) : words.behind(host.write(at, 'length'));
+}
+
+/** A change as something to do against a cause, in this plane's numbers; what is exact stands between `**`. */
+export function changeWords(host: GliderElement, one: Change, cause?: CauseId): string {
+  const words = host.say(trimAdviceCauseWords);
+  const {change} = words;
+  const length = (value: number): string => host.write(value, 'length', {fraction: 32});
+  switch (one.id) {
+    case 'nose-on': case 'nose-off': return change[one.id]({mass: weight(host, one.mass), at: placeWords(host, one.at)});
+    case 'weight-back': case 'weight-forward': return change[one.id]({mass: weight(host, one.mass), by: length(one.by), to: placeWords(host, one.to)});
+    case 'slip-more': case 'slip-less': {
+      const {boards, cards, papers} = one.stack;
+      return change[one.id]({edge: fine(host, one.edge), stack: words.series(boards, cards, papers)});
+    }
+    case 'throw': {
+      if (cause === 'thrown-banked') return change.level(speed(host, one.speed));
+      const angle = Math.abs(one.angle) < Math.PI / 360 ? words.level : one.angle < 0 ? words.down(turn(host, one.angle)) : words.up(turn(host, one.angle));
+      return change.throw({speed: speed(host, one.speed), angle, ball: far(host, one.ball)});
+    }
+    case 'fin': return change.fin({strip: length(one.strip), bend: length(one.bend), side: words.towards[one.side]});
+    case 'tip': return change.tip({mass: weight(host, one.mass), tip: words.tip[one.side ?? 'neither']});
+    case 'untwist': return change.untwist({edge: length(one.edge), half: words.half[one.side ?? 'neither']});
+    case 'dihedral': return change.dihedral(host.write(one.by, 'angle'));
+    case 'fin-larger': return change['fin-larger']({by: length(one.by), height: length(one.height)});
+    case 'secure': return change.secure[one.what];
+    case 'calm': case 'measure': return change[one.id];
+  }
+}
+
+/** What the model expects of a change of balance or tail. */
+export function effectWords(host: GliderElement, one: Change): string | undefined {
+  if (!('after' in one) || one.after.speed === undefined) return undefined;
+  const words = host.say(trimAdviceCauseWords);
+  const after = speed(host, one.after.speed);
+  return one.before.speed === undefined ? words.effectAnew(after) : words.effect({before: speed(host, one.before.speed), after});
+}
+
+/** What speaks for a cause or against it. */
+export function factWords(host: GliderElement, one: Fact): string {
+  const {fact} = host.say(trimAdviceCauseWords);
+  const share = (value: number): string => host.write(value, 'ratio', {digits: 0});
+  switch (one.id) {
+    case 'margin-high': case 'margin-low': return fact[one.id]({margin: share(one.margin), least: share(one.least), most: share(one.most)});
+    case 'near-stall': case 'far-from-stall': return fact[one.id](host.write(one.ratio, 'count', {digits: 2}));
+    case 'speed-high': return fact['speed-high']({speed: speed(host, one.speed), best: speed(host, one.best)});
+    case 'hand-faster': case 'hand-slower': return fact[one.id]({speed: speed(host, one.speed), right: speed(host, one.right)});
+    case 'wind': return fact.wind(speed(host, Math.abs(one.wind)));
+    case 'turns-by': return fact['turns-by']({fault: one.cause === 'heavy-tip' ? weight(host, one.fault) : host.write(one.fault, 'angle'), turns: turn(host, one.turns)});
+    case 'model-dives': case 'model-stalls': case 'looks-so': case 'looks-otherwise': case 'measures-fit': case 'measures-miss': case 'tightens': case 'rolls-out':
+    case 'wags': case 'dies-away': case 'same-every-time': case 'hand-steeper': case 'hand-flatter': case 'folds': case 'tried': return fact[one.id];
+  }
+}
+
+/** How likely a cause is, in a word: its share rests on common practice and is no probability to two digits. */
+export function likelihood(host: GliderElement, {share}: Cause): string {
+  const words = host.say(trimAdviceCauseWords);
+  return share >= 0.35 ? words.likely : share >= 0.15 ? words.possible : words.lessLikely;
+}
+
+/** What to do next, and why. */
+export function adviceAnswer(host: GliderElement, {next, because, first, causes}: Advice): Answer {
+  const words = host.say(trimAdviceCauseWords);
+  if (next === 'stop') return {sentence: words.stop, aside: words.because[because]};
+  if (next === 'again' || !first) return {sentence: words.again(words.because[because])};
+  const change = changeWords(host, first.change, first.cause.id), cause = words.cause[first.cause.id];
+  const [likeliest = first.cause] = causes;
+  return {
+    sentence: likeliest === first.cause ? words.first({change, cause}) : words.firstThough({change, cause, likeliest: words.cause[likeliest.id]}),
+    aside: [words.why[first.cause.id], effectWords(host, first.change), words.because[because]].filter(Boolean).join(' '),
+  };
+}

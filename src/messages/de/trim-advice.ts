@@ -1,0 +1,23 @@
+import type {trimAdviceWords} from '../en/trim-advice.js';
+
+const words: typeof trimAdviceWords.en = {
+  heading: 'Nach einem Wurf: was zu ändern ist',
+  waiting: 'Was zu ändern ist, wird berechnet, sobald das Flugmodell da ist.',
+  begin: 'Geradeaus in ruhige Luft werfen, dann unten sagen, **was er getan hat**.',
+  beginAside: 'Aus Schulterhöhe, so schnell, wie er gleitet, und nicht schneller. Immer nur eines ändern, und nach jeder Änderung ein Wurf.',
+  thrownAgain: 'Ihn **noch einmal genauso werfen** und sagen, was er jetzt tut.',
+  changedNow: (what) => `Jetzt **noch einmal werfen** und sagen, was er tut. Geändert: ${what}.`,
+  legend: 'Was hat er getan?',
+  sights: {
+    good: 'glitt gut, gerade und flach', dives: 'ging gleich in den Sturzflug', swoops: 'stieg, sackte durch, stieg wieder', zooms: 'stieg steil, sackte einmal durch', drops: 'fiel flach zu Boden',
+    left: 'kurvte nach links', right: 'kurvte nach rechts', rolls: 'rollte auf den Rücken', wags: 'wedelte mit dem Heck', flutters: 'flatterte, Platten zitterten',
+  },
+  measured: 'Falls gemessen', distance: 'Wie weit er flog', time: 'Wie lange',
+  changedIt: 'Habe ich geändert', threwAgain: 'Nächster Wurf, nichts geändert', fastened: 'Ist befestigt', takeBack: 'Das letzte zurücknehmen', startOver: 'Von vorn',
+  remedy: 'Zuerst den Schwerpunkt richten; vorher lohnt nichts anderes.',
+  thread: 'Bisherige Würfe', thrown: 'Nichts geändert', empty: 'Leer lassen, was nicht gemessen wurde.',
+  flew: (distance) => `flog ${distance}`, lasted: (time) => `${time} lang`,
+  caution: 'Weg von Gesichtern, Augen, Menschen und Straßen werfen, mit niemandem davor. Vor jedem Wurf prüfen, ob der Ballast an der Nase festsitzt. Regeln vor Ort und Aufsicht gehen vor.',
+};
+
+export default words;

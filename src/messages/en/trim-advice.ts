@@ -1,0 +1,22 @@
+import {topic} from '../topic.js';
+
+/** What stands there before anything was thrown. */
+export const trimAdviceWords = topic('trim-advice', {
+  heading: 'After a throw: what to change',
+  waiting: 'What to change is worked out as soon as the flight model has arrived.',
+  begin: 'Throw it straight ahead into still air, then say below **what it did**.',
+  beginAside: 'From shoulder height, as fast as it glides and no faster. One change at a time, and a throw after each.',
+  thrownAgain: 'Throw it **again, just as it is**, and say what it does now.',
+  changedNow: (what: string) => `Now **throw it again** and say what it does. Changed: ${what}.`,
+  legend: 'What did it do?',
+  sights: {
+    good: 'glided well, straight and flat', dives: 'dived at once', swoops: 'swooped up, stalled, swooped again', zooms: 'zoomed up, then stalled once', drops: 'dropped flat',
+    left: 'turned left', right: 'turned right', rolls: 'rolled over', wags: 'wagged its tail', flutters: 'fluttered, boards shook',
+  },
+  measured: 'If you measured it', distance: 'How far it flew', time: 'How long',
+  changedIt: 'I changed it', threwAgain: 'Next throw, nothing changed', fastened: 'I fastened it', takeBack: 'Take back the last', startOver: 'Start over',
+  remedy: 'Put the balance right first; nothing else is worth trying before.',
+  thread: 'Throws so far', thrown: 'Nothing changed', empty: 'Leave empty what you did not measure.',
+  flew: (distance: string) => `flew ${distance}`, lasted: (time: string) => `for ${time}`,
+  caution: 'Throw away from faces, eyes, people and roads, with nobody in front of you. Check before each throw that the nose weight is held fast. Local rules and supervision come first.',
+});
