@@ -24,7 +24,7 @@ function rendered(markup) {
 const words = (page) => page.replace(/<style>[^]*?<\/style>|<!--[^]*?-->|<[^>]*>/g, ' ').replace(/\s+/g, ' ').trim();
 
 /** What an element must say at least: a number, unless its stage is fetched when a page first needs it. */
-const says = {'as-built': /worked out as soon as/, 'dimensions': /Wing span/, 'flight-check': /How it flies is being worked out/};
+const says = {'as-built': /worked out as soon as/, 'trim-advice': /worked out as soon as/, 'dimensions': /Wing span/, 'flight-check': /How it flies is being worked out/};
 
 /** What an element must be told before it shows anything. */
 const attributes = {value: ' name="wing.span"', dimensions: ' show="wing.span"'};

@@ -3,6 +3,7 @@ import {css} from 'lit';
 /** Ten pictures to choose from, large enough for a thumb. */
 export const trimAdviceStyles = css`
   .card > div:empty { display: none; }
+  .card .caution { margin-block-start: .6rem; }
   .answer { min-block-size: 4.2em; }
   fieldset.sights { border: 0; margin: 0 0 .8rem; padding: 0; min-inline-size: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 9.4rem), 1fr)); gap: .5rem; }
   .sights > legend { padding: 0; font-weight: 600; margin-block-end: .5rem; }
