@@ -1,6 +1,6 @@
 /**
  * The flight model, for pages and programs of one's own: loads in the air, trim and glide, motion, the throw and its turn, the strength of the
- * wing, and what was measured on the finished plane. SI units; as `glider-elements/calc`, without a DOM.
+ * wing, what was measured on the finished plane, and what to change after a throw. SI units; as `glider-elements/calc`, without a DOM.
  */
 export {airAt, usualAir} from '../aero/air.js';
 export type {Air} from '../aero/air.js';
@@ -40,3 +40,8 @@ export {balanceOnSupports} from '../as-built/on-supports.js';
 export type {OnSupports} from '../as-built/on-supports.js';
 export {tolerancesOf} from '../as-built/tolerances.js';
 export type {Truth} from '../as-built/tolerances.js';
+
+export {adviceFor} from '../trim-advice/advice.js';
+export type {Advice, Cause} from '../trim-advice/advice.js';
+export {sights} from '../trim-advice/seen.js';
+export type {Past, Seen, Sight} from '../trim-advice/seen.js';
