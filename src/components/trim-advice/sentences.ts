@@ -10,6 +10,8 @@ const far = (host: GliderElement, value: number): string => host.write(value, 'l
 const speed = (host: GliderElement, value: number): string => host.write(value, 'speed', {digits: 1});
 const turn = (host: GliderElement, value: number): string => host.write(Math.abs(value), 'angle', {digits: 0});
 
+const degree = Math.PI / 180;
+
 /** To half a gram, as it is weighed out. */
 const weight = (host: GliderElement, value: number): string =>
   host.write(value, 'mass', host.system === 'inch' ? {digits: 2} : value >= 0.01 && Math.abs(value * 1e3 - Math.round(value * 1e3)) > 0.01 ? {digits: 1} : {});
@@ -59,7 +61,7 @@ export function effectWords(host: GliderElement, one: Change): string | undefine
 
 /** What speaks for a cause or against it. */
 export function factWords(host: GliderElement, one: Fact): string {
-  const {fact} = host.say(trimAdviceCauseWords);
+  const words = host.say(trimAdviceCauseWords), {fact} = words;
   const share = (value: number): string => host.write(value, 'ratio', {digits: 0});
   switch (one.id) {
     case 'margin-high': case 'margin-low': return fact[one.id]({margin: share(one.margin), least: share(one.least), most: share(one.most)});
@@ -67,7 +69,7 @@ export function factWords(host: GliderElement, one: Fact): string {
     case 'speed-high': return fact['speed-high']({speed: speed(host, one.speed), best: speed(host, one.best)});
     case 'hand-faster': case 'hand-slower': return fact[one.id]({speed: speed(host, one.speed), right: speed(host, one.right)});
     case 'wind': return fact.wind(speed(host, Math.abs(one.wind)));
-    case 'turns-by': return fact['turns-by']({fault: one.cause === 'heavy-tip' ? weight(host, one.fault) : host.write(one.fault, 'angle'), turns: turn(host, one.turns)});
+    case 'turns-by': return fact['turns-by']({fault: one.cause === 'heavy-tip' ? weight(host, one.fault) : host.write(one.fault, 'angle'), turns: Math.abs(one.turns) < degree ? words.under(turn(host, degree)) : words.about(turn(host, one.turns))});
     case 'model-dives': case 'model-stalls': case 'looks-so': case 'looks-otherwise': case 'measures-fit': case 'measures-miss': case 'tightens': case 'rolls-out':
     case 'wags': case 'dies-away': case 'same-every-time': case 'hand-steeper': case 'hand-flatter': case 'folds': case 'tried': return fact[one.id];
   }

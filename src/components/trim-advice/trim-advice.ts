@@ -94,6 +94,7 @@ export class GliderTrimAdvice extends Calculator<Advised> {
   readonly #distance = new OwnField(this, 'seen-distance', 'length', [throwLimits.distance.least, throwLimits.distance.most], undefined, () => (this.system === 'inch' ? 'ft' : 'm'));
   readonly #time = new OwnField(this, 'seen-time', 'time', [throwLimits.time.least, throwLimits.time.most]);
   #what: Sight | undefined;
+  #near = false;
   #thread: readonly Told[] = [];
   #told: {readonly key: string; readonly seen: Seen | undefined} = {key: '', seen: undefined};
   #kept: {readonly of: readonly unknown[]; readonly found: Outcome<Advised>} | undefined;
@@ -108,9 +109,21 @@ export class GliderTrimAdvice extends Calculator<Advised> {
     this.fields.found = this.fields.found.filter((problem) => !behind(problem));
   }
 
+  /** What draws the pictures is loaded when they come near. */
+  protected override firstUpdated(changed: PropertyValues): void {
+    super.firstUpdated(changed);
+    const watching = new IntersectionObserver((entries) => {
+      if (!entries.some((one) => one.isIntersecting)) return;
+      watching.disconnect();
+      this.#near = true;
+      this.requestUpdate();
+    }, {rootMargin: '400px'});
+    watching.observe(this);
+  }
+
   protected override updated(changed: PropertyValues): void {
     super.updated(changed);
-    later(this, loadDrawing)?.drawSights(this.renderRoot.querySelectorAll<SVGSVGElement>('svg[data-sight]'));
+    if (this.#near) later(this, loadDrawing)?.drawSights(this.renderRoot.querySelectorAll<SVGSVGElement>('svg[data-sight]'));
   }
 
   /** The last throw as it was told; the same object until something else is told. */

@@ -46,7 +46,7 @@ const words: typeof trimAdviceCauseWords.en = {
     'hand-faster': (a) => `Geworfen wird mit ${a.speed}; richtig sind ${a.right}.`, 'hand-slower': (a) => `Geworfen wird mit nur ${a.speed}; richtig sind ${a.right}.`,
     'hand-steeper': 'Geworfen wird steiler nach oben, als er gleitet.', 'hand-flatter': 'Geworfen wird steiler nach unten, als er gleitet.',
     'wind': (wind) => `Als Wind ist ${wind} angegeben.`, 'folds': 'Nach seiner Festigkeit klappt der Flügel beinahe zusammen.',
-    'turns-by': (a) => `Ein üblicher Fehler von ${a.fault} dreht diesen Gleiter um etwa ${a.turns}.`,
+    'turns-by': (a) => `Ein üblicher Fehler von ${a.fault} dreht diesen Gleiter um ${a.turns}.`,
     'tried': 'Das wurde schon versucht.',
   },
   change: {
@@ -65,6 +65,7 @@ const words: typeof trimAdviceCauseWords.en = {
     'secure': {tail: '**das Leitwerk festmachen**', boards: '**festkleben**, was zittert', wing: '**den Flügel versteifen**, wo er sich biegt'},
     'measure': '**den Gleiter nachmessen** (Höhlung des Flügels, Spitzen, Kanten des Leitwerks, Masse, Schwerpunkt) und richten, was nicht stimmt',
   },
+  about: (angle) => `etwa ${angle}`, under: (angle) => `weniger als ${angle}`,
   behind: (at) => `${at} hinter der Nase`, ahead: (at) => `${at} vor der Nase`,
   up: (angle) => `${angle} nach oben`, down: (angle) => `${angle} nach unten`, level: 'waagerecht',
   towards: {left: 'nach links', right: 'nach rechts'}, tip: {left: 'die linke Spitze', right: 'die rechte Spitze', neither: 'die Spitze, die hochkommt,'},

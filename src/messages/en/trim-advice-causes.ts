@@ -47,7 +47,7 @@ export const trimAdviceCauseWords = topic('trim-advice-causes', {
     'hand-faster': (a: {speed: string; right: string}) => `You throw at ${a.speed}; ${a.right} is right.`, 'hand-slower': (a: {speed: string; right: string}) => `You throw at only ${a.speed}; ${a.right} is right.`,
     'hand-steeper': 'You throw more steeply upwards than it glides.', 'hand-flatter': 'You throw more steeply downwards than it glides.',
     'wind': (wind: string) => `You gave a wind of ${wind}.`, 'folds': 'By its strength the wing is close to folding.',
-    'turns-by': (a: {fault: string; turns: string}) => `A usual fault of ${a.fault} turns this plane by about ${a.turns}.`,
+    'turns-by': (a: {fault: string; turns: string}) => `A usual fault of ${a.fault} turns this plane by ${a.turns}.`,
     'tried': 'That was tried already.',
   },
   change: {
@@ -66,6 +66,7 @@ export const trimAdviceCauseWords = topic('trim-advice-causes', {
     'secure': {tail: '**hold the tail fast**', boards: '**glue down** what shakes', wing: '**stiffen the wing** where it bends'},
     'measure': '**measure the plane** (hollow of the wing, tips, edges of the tail, weight, balance) and correct what is off',
   },
+  about: (angle: string) => `about ${angle}`, under: (angle: string) => `less than ${angle}`,
   behind: (at: string) => `${at} behind the nose`, ahead: (at: string) => `${at} ahead of the nose`,
   up: (angle: string) => `${angle} upwards`, down: (angle: string) => `${angle} downwards`, level: 'level',
   towards: {left: 'to the left', right: 'to the right'}, tip: {left: 'the left tip', right: 'the right tip', neither: 'the tip that comes up'},

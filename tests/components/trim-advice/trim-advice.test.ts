@@ -210,6 +210,13 @@ describe('<glider-trim-advice>', () => {
     for (const one of buttons(element)) expect(one.getBoundingClientRect().height).to.be.at.least(44);
   });
 
+  it('speaks ounces and feet', async () => {
+    const element = await fixture<GliderTrimAdvice>(html`<glider-trim-advice units="inch" masses="56g@15mm" tail-angle="-3°" seen="dives"></glider-trim-advice>`);
+    expect(text(element, 'answer')).to.match(/take 0\.\d\d oz off the weight [\d/]+ in behind the nose/);
+    await type(element, 'seen-distance', '20');
+    expect(there(found(element).advice).seen.distance).to.be.closeTo(20 * 0.3048, 1e-9);
+  });
+
   it('speaks German', async () => {
     const element = await fixture<GliderTrimAdvice>(html`<glider-trim-advice lang="de" units="metric" masses="56g@15mm" tail-angle="-3°" seen="dives"></glider-trim-advice>`);
     await element.updateComplete;
