@@ -9,12 +9,19 @@ import type {Board, Box, HeldPiece, Job} from './job.js';
 import {partingOf} from './parting.js';
 import {planOf, uncut} from './plan.js';
 
-/** A sheet on which pieces are held, and the upright rectangles that are free around them. */
+/** A sheet on which pieces are held, and the upright rectangles that are free around them: there are several ways to see them. */
 export interface HeldSheet {
   readonly sheet: number;
   readonly board: Board;
   readonly laid: readonly Laid[];
   readonly free: readonly Box[];
+  readonly otherFree: readonly (readonly Box[])[];
+}
+
+/** Sheets with held pieces as they are, and with what is free around them seen in other ways. */
+export function heldInOtherWays(held: readonly HeldSheet[]): readonly (readonly HeldSheet[])[] {
+  const others = Math.max(0, ...held.map(({otherFree}) => otherFree.length));
+  return [held, ...Array.from({length: others}, (_, i) => held.map((sheet) => ({...sheet, free: sheet.otherFree[i] ?? sheet.free})))];
 }
 
 /** Pieces looked at between two stops. */
@@ -49,7 +56,10 @@ export function* heldSheets(job: Job, boards: readonly Board[], shapes: readonly
     sheets.set(piece.sheet, there);
   }
   const found: HeldSheet[] = [];
-  for (const [sheet, {board, laid}] of sheets) found.push({sheet, board, laid, free: yield* freeAround(laid, board, job)});
+  for (const [sheet, {board, laid}] of sheets) {
+    const [free = [], ...otherFree] = yield* freeAround(laid, board, job);
+    found.push({sheet, board, laid, free, otherFree});
+  }
   return {problems, sheets: found};
 }
 
@@ -72,16 +82,19 @@ function wrong({id, x, y}: HeldPiece, {outline, length, width}: Pose, {board, la
   return cuts === 'straight' && !partingOf([...laid, {x, y, length, width}], gap) ? {code: 'held-not-straight', args: {id}} : undefined;
 }
 
-/** What cuts leave around the pieces; where they cannot all be parted by such cuts, one largest rectangle after another. */
-function* freeAround(laid: readonly Laid[], board: Board, {margin, gap}: Job): Stepwise<readonly Box[]> {
+/** What cuts leave around the pieces, in this order or that; where they cannot all be parted by such cuts, one largest rectangle after another. */
+function* freeAround(laid: readonly Laid[], board: Board, {margin, gap}: Job): Stepwise<readonly (readonly Box[])[]> {
   const inside: Box = {x: margin, y: margin, length: board.length - 2 * margin, width: board.width - 2 * margin};
   const parting = partingOf(laid, gap);
-  if (parting) return uncut(planOf(parting, laid, inside, gap)).filter(({cutout}) => cutout === undefined).map(({box}) => box);
+  if (parting) {
+    return ([undefined, 'along', 'across'] as const).map((first) =>
+      uncut(planOf(parting, laid, inside, gap, first)).filter(({cutout}) => cutout === undefined).map(({box}) => box));
+  }
   const free: Box[] = [];
   for (;;) {
     const taken = [...laid, ...free].map((box) => ({...box, x: box.x - margin, y: box.y - margin}));
     const next = yield* largestLeftover(taken, {length: board.length, width: board.width, margin, gap});
-    if (!next) return free;
+    if (!next) return [free];
     free.push({...next, x: next.x + margin, y: next.y + margin});
   }
 }

@@ -4,9 +4,12 @@ import {across, near, type Parting} from './parting.js';
 /** A parting with the bounds of its boxes as they lie. */
 type Bounded = {readonly bounds: Box} & ({readonly which: number} | {readonly along: boolean; readonly strips: readonly Bounded[]});
 
-/** The cuts that part boxes on a piece of board, each taking a gap: whatever lies outside them is cut off first, the largest offcut before the others. */
-export function planOf(parting: Parting, boxes: readonly Box[], hand: Box, gap: number): CutNode {
-  return cutFrom(bounded(parting, boxes), hand, gap);
+/**
+ * The cuts that part boxes on a piece of board, each taking a gap: whatever lies outside them is cut off first, the largest offcut before the others, or
+ * those along one way before those along the other.
+ */
+export function planOf(parting: Parting, boxes: readonly Box[], hand: Box, gap: number, first?: 'along' | 'across'): CutNode {
+  return cutFrom(bounded(parting, boxes), hand, gap, first);
 }
 
 function bounded(parting: Parting, boxes: readonly Box[]): Bounded {
@@ -18,18 +21,18 @@ function bounded(parting: Parting, boxes: readonly Box[]): Bounded {
   return {along: parting.along, strips, bounds: {x, y, length: right - x, width: high - y}};
 }
 
-function cutFrom(parting: Bounded, hand: Box, gap: number): CutNode {
+function cutFrom(parting: Bounded, hand: Box, gap: number, before?: 'along' | 'across'): CutNode {
   const {bounds} = parting;
   const [offcut] = [true, false].flatMap((along) => {
     const {start, size, span} = across(along);
-    const before = start(bounds) - start(hand), after = size(hand) - size(bounds) - before;
-    return [{along, first: true, size: before, area: before * span(hand)}, {along, first: false, size: after, area: after * span(hand)}];
-  }).filter(({size}) => size > near).sort((a, b) => b.area - a.area);
+    const ahead = start(bounds) - start(hand), after = size(hand) - size(bounds) - ahead;
+    return [{along, first: true, size: ahead, area: ahead * span(hand)}, {along, first: false, size: after, area: after * span(hand)}];
+  }).filter(({size}) => size > near).sort((a, b) => Number(isBefore(b.along, before)) - Number(isBefore(a.along, before)) || b.area - a.area);
   if (offcut) {
     const {along, first, size} = offcut;
     const whole = across(along).size(hand);
     const rest = strip(hand, along, first ? 0 : whole - size + gap, Math.max(0, size - gap));
-    const kept = cutFrom(parting, strip(hand, along, first ? size : 0, whole - size), gap);
+    const kept = cutFrom(parting, strip(hand, along, first ? size : 0, whole - size), gap, before);
     const strips = kept.strips.length > 0 && kept.along === along ? kept.strips : [kept];
     const off: CutNode = {box: rest, along, strips: []};
     return {box: hand, along, strips: first ? [off, ...strips] : [...strips, off]};
@@ -40,11 +43,13 @@ function cutFrom(parting: Bounded, hand: Box, gap: number): CutNode {
   let from = 0;
   return {box: hand, along, strips: parting.strips.map((each) => {
     const end = start(each.bounds) + size(each.bounds) - start(hand);
-    const node = cutFrom(each, strip(hand, along, from, end - from), gap);
+    const node = cutFrom(each, strip(hand, along, from, end - from), gap, before);
     from = end + gap;
     return node;
   })};
 }
+
+const isBefore = (along: boolean, before: 'along' | 'across' | undefined): boolean => before !== undefined && along === (before === 'along');
 
 const strip = (hand: Box, along: boolean, from: number, size: number): Box =>
   (along ? {...hand, y: hand.y + from, width: size} : {...hand, x: hand.x + from, length: size});

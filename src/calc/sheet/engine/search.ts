@@ -1,6 +1,7 @@
 import {worthKeeping} from '../leftover.js';
 import {insideOf} from './boards.js';
 import type {Field} from './field.js';
+import {heldInOtherWays} from './held.js';
 import type {Board, Found, Job} from './job.js';
 import {roomsKept, sizeToKeep, withRoomKept, withRoomToKeep} from './keep-room.js';
 import {leastSheets} from './least-sheets.js';
@@ -88,7 +89,7 @@ export class SheetSearch {
     yield;
     this.#least = yield* leastSheets(this.#ready);
     yield;
-    if (this.#ready.loose.length > 0 && this.#ready.boards.length > 0) yield* this.#begin();
+    if (this.#ready.loose.length > 0 && this.#ready.boards.length > 0) yield* this.#beginRoundHeld();
     else this.#found = yield* foundFrom([], this.#ready.loose, this.#least, this.#ready);
     for (let patience = 1e4, idle = 0; this.#best && idle < patientRounds; patience *= 1.6, idle++) {
       const before = this.#best;
@@ -98,6 +99,22 @@ export class SheetSearch {
       yield* this.#simplify(patience / 6);
       if (this.#best !== before) idle = 0;
     }
+  }
+
+  /** Begins with each way to see what is free round held pieces, and goes on with the one that served best. */
+  *#beginRoundHeld(): Generator<undefined, void> {
+    const given = this.#ready;
+    let kept = given;
+    for (const held of heldInOtherWays(given.held)) {
+      const best = this.#best, fields = [...this.#bests.keys()];
+      this.#ready = {...given, held};
+      yield* this.#begin();
+      const served = this.#best !== best;
+      if (served) kept = this.#ready;
+      const left = served ? fields : [...this.#bests.keys()].filter((field) => !fields.includes(field));
+      for (const field of left) this.#bests.delete(field);
+    }
+    this.#ready = kept;
   }
 
   /** First layouts: each way to look at the parts, each way to begin, filled along and across, or sheet after sheet alike. */

@@ -53,6 +53,20 @@ describe('pieces held where somebody put them', () => {
     }), {numRuns: 60});
   });
 
+  it('do not send a long piece to another sheet because the largest offcut beside them is a short one', () => {
+    // beside the tailplane the board is widest, but the wing goes only below it or above it
+    const kit = [plate('wing', 0.62, 0.115), plate('body', 0.54, 0.032, {count: 2}), plate('tail', 0.23, 0.074), plate('fin', 0.066, 0.058, {count: 2})];
+    for (const cuts of ['straight', 'free'] as const) {
+      for (const [x, y] of [[0.001, 0.117], [0, 0.117], [0.3, 0.2], [0.46, 0.3]] as const) {
+        const what = job(kit, [board(0.7, 0.5)], {gap: 0.001, cuts, held: [held('tail', x, y)]});
+        const found = foundIn(100, what);
+        expectSound(found, what);
+        expect(found.problems).to.deep.equal([]);
+        expect(found.sheets, `${cuts} ${String(x)} ${String(y)}`).to.have.lengthOf(1);
+      }
+    }
+  });
+
   it('may all be held', () => {
     const what = job([plate('wing', 0.6, 0.15)], [board(0.7, 0.5)], {held: [held('wing', 0.02, 0.03)]});
     const found = foundIn(5, what);
