@@ -148,7 +148,7 @@ describe('<glider-as-built>', () => {
     const element = await gliding();
     const box = (): HTMLInputElement => there(rowOf(element, 'balance').querySelector<HTMLInputElement>('input'));
     box().focus();
-    await sendKeys({press: 'Space'});
+    await sendKeys({press: ' '});
     expect(box().checked).to.equal(true);
     // the order of the rows changes with the plane, the ticks go along
     await type(element, 'field-built.hollow', '6.5');
