@@ -1,8 +1,9 @@
 import {planeNeutralPoint} from '../aero/handbook/plane-neutral-point.js';
+import {neutralPointOf} from '../aero/neutral-point.js';
 import {asBuilt} from '../as-built/as-built.js';
 import type {GliderDesign} from '../design/design.js';
 import {good, refused, type Outcome} from '../problem.js';
-import {balancedAt, referenceOf, targetOf, type Balanced, type PlaneBalance} from './plane-balance.js';
+import {balancedAt, targetOf, type Balanced, type PlaneBalance, type Reference} from './plane-balance.js';
 
 /** The wing slid along its body until the plane balances in the middle of its target. */
 export interface Slide {
@@ -12,53 +13,63 @@ export interface Slide {
   readonly after: Balanced;
 }
 
-/** The model is asked again until the place it gives moves by less than this, m. */
-const still = 1e-9;
+/** By how much the handbook has the neutral point too far forward with the wing at a place, and how that grows as the wing goes back. */
+interface Amiss {
+  readonly wingAt: number;
+  readonly by: number;
+  readonly slope: number;
+}
+
+const amissAt = ({wingAt, by, slope}: Amiss, place: number): number => by + slope * (place - wingAt);
+
+/** m. Each round leaves a small share of the miss before. */
+const close = 1e-9;
+const mostRounds = 20;
 
 /**
- * How far to slide the wing instead of adding weight. The balance goes along by the wing's share of the mass, and the target
- * goes with the wing, but less and less as the tail's arm shortens: solved, not divided. The handbook, moved by what the flight model is from it at the
- * last place, is halved in on; the model, which takes longer, is asked once for each such place.
+ * How far to slide the wing instead of adding weight. The balance goes along by the wing's share of the mass, and the target goes with the wing, but less
+ * and less as the tail's arm shortens. How it goes, the handbook tells at next to no cost; by how much the handbook is out, the flight model says where
+ * the wing then stands, and a straight line through the last two such places says it for the next.
  *
- * Refused: 'slide-off-body' where no place between the nose and the tail does it, and as `referenceOf`.
+ * Refused: 'slide-off-body' where no place between the nose and the tail does it.
  */
 export function slideWing(plane: PlaneBalance, planned: GliderDesign): Outcome<Slide> {
   const {wing, tail, body, arrangement, board, balance} = asBuilt(planned).design;
   const share = plane.masses.onWing / plane.mass;
+  const balanceAt = (wingAt: number): number => plane.at + share * (wingAt - plane.wingAt);
   const last = Math.min(body.length, arrangement.tailAt) - wing.chord;
-  let {wingAt} = plane, away = plane.neutralPoint - plane.handbook.behindWing;
-  for (let times = 0; times < 12; times++) {
-    /** How far behind the middle of its target the plane would balance. */
-    const short = (at: number): number | undefined => {
-      const handbook = planeNeutralPoint(wing, tail, {...arrangement, wingAt: at}, board);
-      if (!handbook.ok) return undefined;
-      const reference = {neutralPoint: handbook.value.behindWing + away, handbook: handbook.value, wingAt: at};
-      return plane.at + share * (at - plane.wingAt) - targetOf(reference, balance).middle;
+  let amiss: Amiss = {wingAt: plane.wingAt, by: plane.neutralPoint - plane.handbook.behindWing, slope: 0};
+  for (let round = 0; round < mostRounds; round++) {
+    const known = amiss;
+    const reference = (wingAt: number): Reference | undefined => {
+      const handbook = planeNeutralPoint(wing, tail, {...arrangement, wingAt}, board);
+      return handbook.ok ? {handbook: handbook.value, wingAt, neutralPoint: handbook.value.behindWing + amissAt(known, wingAt)} : undefined;
     };
-    const next = halved(short, last);
-    if (next === undefined) break;
-    const reference = referenceOf(wing, body, tail, {...arrangement, wingAt: next}, board);
-    if (!reference.ok) return reference;
-    away = reference.value.neutralPoint - reference.value.handbook.behindWing;
-    const moved = Math.abs(next - wingAt);
-    wingAt = next;
-    if (moved > still) continue;
-    const by = wingAt - plane.wingAt;
-    return good({by, wingAt, after: balancedAt(reference.value, plane.mass, plane.at + share * by)});
+    const wingAt = evenPlace((place) => {
+      const there = reference(place);
+      return there && balanceAt(place) - targetOf(there, balance).middle;
+    }, last);
+    const there = wingAt === undefined ? undefined : reference(wingAt);
+    if (wingAt === undefined || !there) break;
+    const found = neutralPointOf(wing, body, tail, {...arrangement, wingAt}, board);
+    if (!found.ok) break;
+    if (Math.abs(found.value - there.neutralPoint) < close) {
+      return good({by: wingAt - plane.wingAt, wingAt, after: balancedAt(there, plane.mass, balanceAt(wingAt))});
+    }
+    const by = found.value - there.handbook.behindWing;
+    amiss = {wingAt, by, slope: (by - known.by) / (wingAt - known.wingAt)};
   }
   return refused({code: 'slide-off-body', path: 'arrangement.wingAt'});
 }
 
-/** Where a falling function of a place from nothing to the last is nothing. */
-function halved(of: (at: number) => number | undefined, last: number): number | undefined {
-  const [first, end] = [of(0), of(last)];
-  if (first === undefined || end === undefined || first < 0 || end > 0) return undefined;
+/** Where between nothing and `last` a plane is no longer too heavy behind: by halving, fifty times leave nothing of a metre. */
+function evenPlace(excess: (wingAt: number) => number | undefined, last: number): number | undefined {
   let [low, high] = [0, last];
-  // fifty halvings leave nothing of a metre
+  const first = excess(low), end = excess(high);
+  if (first === undefined || end === undefined || first < 0 || end > 0) return undefined;
   for (let i = 0; i < 50; i++) {
-    const middle = (low + high) / 2, left = of(middle);
-    if (left === undefined) return undefined;
-    if (left > 0) low = middle; else high = middle;
+    const middle = (low + high) / 2;
+    if ((excess(middle) ?? 0) > 0) low = middle; else high = middle;
   }
   return (low + high) / 2;
 }

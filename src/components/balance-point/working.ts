@@ -83,7 +83,7 @@ function neutralPointWorking(host: GliderElement, {design, plane}: BalancePlan):
     <p class="source">${because.neutral}</p>
     <p class="source">${because.model({
       model: host.write(plane.neutralPoint, 'length'), handbook: host.write(neutral.behindWing, 'length'), apart: host.write(Math.abs(modelBehindHandbook(plane)), 'ratio', {digits: 1}),
-      usual: host.write(usuallyApart, 'ratio', {digits: 0}),
+      usual: host.write(usuallyApart, 'ratio', {digits: 1}),
     })} ${because.band(host.write(neutralPointBand * wing.meanAerodynamicChord, 'length'))}</p>`;
 }
 

@@ -1,6 +1,6 @@
 import {expect} from '@open-wc/testing';
 import fc from 'fast-check';
-import {planeNeutralPoint} from '../../../src/calc/aero/handbook/plane-neutral-point.js';
+import {planeNeutralPoint, usuallyApart} from '../../../src/calc/aero/handbook/plane-neutral-point.js';
 import {defaultDesign, withValues} from '../../../src/calc/design/design.js';
 import {notFinite} from './finite.js';
 import {aeroIn, aeroOf, anyShape, likelyShape, varieties} from './gliders.js';
@@ -67,7 +67,7 @@ describe('a plane in the air', () => {
 });
 
 describe('lattice and handbook', () => {
-  it('have the neutral point of likely planes within 6 % of the mean chord of each other, up to a tail volume of 0.7', () => {
+  it('have the neutral point of likely planes within 6.5 % of the mean chord of each other, up to a tail volume of 0.7', () => {
     const differences: number[] = [];
     fc.assert(fc.property(likelyShape, (design) => {
       const {wing, tail, arrangement, board} = design;
@@ -75,8 +75,8 @@ describe('lattice and handbook', () => {
       if (!handbook.ok || handbook.value.tailVolume > 0.7) return;
       const difference = (lattice.neutralPoint - handbook.value.behindWing) / lattice.shape.wing.meanAerodynamicChord;
       differences.push(difference);
-      // of 729 such planes drawn at random, the lattice's was from 5.3 % ahead to 1.2 % behind; two were past 5 %
-      expect(Math.abs(difference)).to.be.lessThan(0.06);
+      // of 729 such planes drawn at random, the lattice's was from 5.3 % ahead to 1.2 % behind; at the corners of what is likely, 976 planes, from 6.2 % ahead to 2.2 % behind
+      expect(Math.abs(difference)).to.be.lessThan(usuallyApart);
     }), {numRuns: 150});
     expect(differences.length).to.be.greaterThan(20);
     const mean = differences.reduce((sum, each) => sum + each, 0) / differences.length;
