@@ -26,7 +26,7 @@ export interface AsBuiltPicture {
 /** One view's place on the page: everything in pixels. */
 interface Place { readonly x: number; readonly y: number; readonly width: number }
 
-const titleHeight = 30, gap = 26, lettering = 12.5;
+const titleHeight = 29, gap = 26, lettering = 12.5;
 
 /** Four views, each to its own scale: one below another, or in two columns where there is room. */
 export function drawAsBuilt(pen: Pen, widthPx: number, data: AsBuiltPicture): View {
@@ -52,7 +52,7 @@ export function drawAsBuilt(pen: Pen, widthPx: number, data: AsBuiltPicture): Vi
 /** Draws a view, or only tells how high it is. */
 type Draw = (pen: Pen | undefined, place: Place, data: AsBuiltPicture) => number;
 
-const title = (pen: Pen | undefined, key: string, {x, y}: Place, words: string): void => { pen?.text(`${key}-title`, {x, y: y + 17}, words, {soft: true}); };
+const title = (pen: Pen | undefined, key: string, {x, y}: Place, words: string): void => { pen?.text(`${key}-title`, {x: x + 1, y: y + 16}, words, {soft: true}); };
 
 const drawHollow: Draw = (pen, place, {hollow: {boards, chord, deepest, reading, title: words}}) => {
   const scale = Math.min((place.width - 40) / chord, 4.5);
