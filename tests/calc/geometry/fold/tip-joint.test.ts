@@ -39,7 +39,8 @@ describe('a V joint', () => {
 
   it('is there and back the same, and back to the place of a block at hand', () => {
     const where = fc.constantFrom<PropWhere[]>('edge', 'inset', 'bench', 'plumb'), ways = fc.constantFrom<VPropped[]>('one', 'both');
-    fc.assert(fc.property(anyPanel, between(0.5 * deg, 14 * deg), where, ways, between(0.1, 0.6), (panel, angle, at, propped, share) => {
+    // nearer to the joint the corner that a half stands on comes so far out that a block has two angles, or one by a hair
+    fc.assert(fc.property(anyPanel, between(0.5 * deg, 14 * deg), where, ways, between(0.15, 0.6), (panel, angle, at, propped, share) => {
       const place = {where: at, inset: share * panel.length, fromCrease: share * panel.length, width: share * panel.length / 2};
       const block = blockForV(panel, angle, place, propped);
       fc.pre(block.ok);
