@@ -18,11 +18,14 @@ const isAsked = (file) => isLanguage(file) || /^src\/messages\/(american|en\/(pr
 const isSearch = (file) => /^src\/components\/parts-sheet\/search\//.test(file);
 const isWriter = (file) => /^src\/drawing\/(pdf|dxf|svg-file|qr)\b/.test(file);
 
+/** What programs may import of the calculations. */
+const calcRooms = ['', 'flight/', 'sheet/', 'flight-log/'].map((room) => `src/calc/${room}index.ts`);
+
 /**
  * What a calculator loads in three steps: its answer; its figure, once that is seen; and what only some readers ask for: the
  * working, the words of what is wrong, the notes on dimensions, with which measurements it was reckoned, another language.
  *
- * Each row: an entry, its budget in kB, and what does not count: packages that it is measured `without`, and the chunks
+ * Each row: an entry, `with` others where they are counted together, its budget in kB, and what does not count: packages that it is measured `without`, and the chunks
  * loaded on demand whose first module is for `later`. A row that `needs` a kind of module is missing until there is one.
  */
 const rows = [
@@ -41,7 +44,8 @@ const rows = [
   {what: 'glider-dimensions', entry: element('dimensions'), later: isAsked},
   {what: 'glider-value of a dimension', entry: element('value'), budget: 20, later: () => true},
   {what: 'glider-value of a flight figure', entry: element('value'), budget: 40, later: (file) => !isFlight(file), needs: isFlight},
-  {what: 'glider-elements/calc', entry: 'src/calc/index.ts', budget: 30, later: () => false},
+  {what: 'all of calc', entry: calcRooms[0], with: calcRooms.slice(1), budget: 30, later: () => false},
+  {what: 'glider-elements/calc', entry: calcRooms[0], later: () => false},
   ...['flight', 'sheet', 'flight-log'].map((room) => ({what: `glider-elements/calc/${room}`, entry: `src/calc/${room}/index.ts`, later: () => false})),
   // each topic is a chunk of its own: what a reader of the wordiest element loads, and all that a language has
   ...(languages.length ? languages : ['de']).flatMap((name) => [
@@ -52,9 +56,9 @@ const rows = [
 ];
 
 /** The files that a browser would be sent for an entry, with what heads each one that is loaded on demand. */
-async function chunksOf(entry, external) {
+async function chunksOf(entries, external) {
   const {outputFiles, metafile: {outputs}} = await build({
-    entryPoints: [entry], absWorkingDir: root, bundle: true, splitting: true, external, format: 'esm', target: 'es2022', conditions: ['production', 'browser'],
+    entryPoints: entries, absWorkingDir: root, bundle: true, splitting: true, external, format: 'esm', target: 'es2022', conditions: ['production', 'browser'],
     legalComments: 'none', outdir: 'nowhere', write: false, metafile: true, logLevel: 'silent',
   });
   const size = new Map();
@@ -62,12 +66,12 @@ async function chunksOf(entry, external) {
     const {code} = await minify(text, minifying);
     size.set(path.slice(path.indexOf('nowhere/')), gzipSync(code, {level: 9}).length);
   }
-  return {outputs, size, first: Object.keys(outputs).find((name) => outputs[name].entryPoint === entry)};
+  return {outputs, size, first: Object.keys(outputs).filter((name) => entries.includes(outputs[name].entryPoint))};
 }
 
 /** Adds up, in bytes, what is loaded; undefined when a part that the row needs does not exist. */
-async function measure({entry, later, without = [], needs}) {
-  const {outputs, size, first} = await chunksOf(entry, without);
+async function measure({entry, with: others = [], later, without = [], needs}) {
+  const {outputs, size, first} = await chunksOf([entry, ...others], without);
   const head = (name) => outputs[name].entryPoint ?? '';
   if (needs && !Object.keys(outputs).some((name) => needs(head(name)))) return undefined;
   const counted = new Set();
@@ -78,7 +82,7 @@ async function measure({entry, later, without = [], needs}) {
       if (!external && (kind !== 'dynamic-import' || !later(head(path)))) walk(path);
     }
   };
-  walk(first);
+  first.forEach(walk);
   return [...counted].reduce((sum, name) => sum + size.get(name), 0);
 }
 
