@@ -1,6 +1,7 @@
 import {html, nothing} from 'lit';
 import type {PropertyDeclarations, PropertyValues, TemplateResult} from 'lit';
 import type {DimensionPath} from '../../calc/design/dimensions.js';
+import type {DesignHandle} from '../../calc/design/store.js';
 import type {Outcome, Problem} from '../../calc/problem.js';
 import {commonWords} from '../../messages/en/common.js';
 import {Announcer} from './announcer.js';
@@ -37,6 +38,8 @@ export abstract class Calculator<R> extends GliderElement {
   protected readonly fields: Fields = new Fields(this);
   protected readonly announcer: Announcer = new Announcer(this);
   #good: R | undefined;
+  /** The design that the last good answer is about. */
+  #goodOf: DesignHandle | undefined;
   #opened = false;
 
   /**
@@ -61,13 +64,21 @@ export abstract class Calculator<R> extends GliderElement {
     return refused.length > 0 ? {ok: false, problems: refused} : this.work();
   }
 
+  /** Whether a result says anything yet; what only waits is no answer to go back to. */
+  protected says(_result: R): boolean { return true; }
+
   /** The last answer that fitted: what the picture goes on showing while an entry is mended. */
   protected get good(): R | undefined { return this.#good; }
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
+    const {source} = this.link;
+    if (source !== this.#goodOf) this.#good = undefined;
+    this.#goodOf = source;
+    if (!source) return;
     const {result} = this;
     if (result.ok) this.#good = result.value;
+    else if (this.#good !== undefined && !this.says(this.#good)) this.#good = undefined;
     this.fields.found = result.ok ? [] : result.problems;
   }
 

@@ -69,6 +69,8 @@ export class DesignLink implements ReactiveController {
   }
 
   get state(): DesignState { return this.#handle.current(); }
+  /** The design that counts here; nothing while one is looked for. */
+  get source(): DesignHandle | undefined { return this.status === 'missing' || this.status === 'seeking' ? undefined : this.#handle; }
   get linked(): boolean { return this.status === 'linked'; }
   get request(): DesignHandle['request'] { return this.#handle.request; }
 

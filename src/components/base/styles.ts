@@ -57,6 +57,7 @@ export const calculatorStyles = css`
   button:hover { border-color: var(--_accent); color: var(--_accent); }
   button:focus-visible { outline: 2px solid var(--_accent); outline-offset: 2px; }
   button:disabled { opacity: .5; cursor: default; }
+  @media (pointer: coarse) { button { min-block-size: 44px; } summary { padding-block: .6rem; min-block-size: 44px; box-sizing: border-box; } }
   @media print {
     .stale, button, .handles, [part='question'], details:not([open]) { display: none; }
     h3 { break-after: avoid; }
@@ -76,6 +77,7 @@ export const fieldStyles = css`
   .q { display: flex; align-items: baseline; gap: .35rem; border-block-end: 1.5px solid var(--_ink); }
   .q input, .q select { font: inherit; font-size: 1.08em; color: var(--_ink); background: none; border: 0; border-radius: 0; inline-size: 100%; min-inline-size: 0; padding: .2rem 0; block-size: 2.1rem; box-sizing: border-box; font-variant-numeric: tabular-nums; outline: none; }
   .q select { text-overflow: ellipsis; }
+  @media (pointer: coarse) { .q input, .q select { block-size: 44px; } }
   .q option { background: Canvas; color: CanvasText; }
   .q .unit { color: var(--_soft); white-space: nowrap; }
   .q:focus-within, .lit .q { border-color: var(--_accent); box-shadow: 0 1.5px 0 var(--_accent); }

@@ -113,6 +113,8 @@ export class GliderFlightCheck extends Calculator<FlightCheck | 'waiting'> {
 
   protected work(): Outcome<FlightCheck | 'waiting'> { return later(this, loadCheck)?.flightCheck(this.state.design) ?? waiting; }
 
+  protected override says(check: FlightCheck | 'waiting'): boolean { return check !== 'waiting'; }
+
   protected renderHeading(): string { return this.say(flightWords).heading; }
 
   protected answer(check: FlightCheck | 'waiting'): Answer {

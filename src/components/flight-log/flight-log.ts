@@ -1,6 +1,7 @@
 import {html, nothing} from 'lit';
 import type {PropertyValues, TemplateResult} from 'lit';
 import {live} from 'lit/directives/live.js';
+import type {GliderDesign} from '../../calc/design/design.js';
 import {writeDesignFile} from '../../calc/design/file.js';
 import type {DimensionPath} from '../../calc/design/dimensions.js';
 import {emptyLog, withoutRows, withRows, type FlightLog, type Throw, type Version} from '../../calc/flight-log/log.js';
@@ -21,7 +22,7 @@ import {predictionsFor} from './predictions-for.js';
 import {flightLogStyles} from './styles.js';
 import {numberOf, throwList} from './throw-list.js';
 import {ThrowForm, type Written} from './throw-form.js';
-import {nextName, VersionFields} from './version-fields.js';
+import {movedOnFrom, nextName, VersionFields} from './version-fields.js';
 import {versionTable} from './version-table.js';
 import {writeMeasure} from './written.js';
 
@@ -75,6 +76,8 @@ export class GliderFlightLog extends Calculator<LogFound> {
 
   #log: FlightLog = emptyLog;
   #current: string | undefined;
+  /** The version that was picked by hand, and the glider that stood on the page then. */
+  #chosen: {readonly id: string; readonly design: GliderDesign} | undefined;
   #picked: Picked = {a: undefined, b: undefined};
   #page = 0;
   #said = '';
@@ -162,6 +165,12 @@ export class GliderFlightLog extends Calculator<LogFound> {
     return Math.max(Date.now(), (throws.at(-1)?.at ?? 0) + 1, (versions.at(-1)?.at ?? 0) + 1);
   }
 
+  /** Whether the glider on the page has moved on from a version, and the reader has not said that it is thrown all the same. */
+  #hasMovedOn(version: Version): boolean {
+    const chosen = this.#chosen?.id === version.id && this.#chosen.design === this.state.design;
+    return !chosen && movedOnFrom(this, version).length > 0;
+  }
+
   #newVersion(): Version {
     return Object.freeze({id: newId(), name: nextName(this.#log), at: this.#now(), ...(this.link.linked && {design: writeDesignFile(this.state)})});
   }
@@ -173,12 +182,13 @@ export class GliderFlightLog extends Calculator<LogFound> {
       this.#act(withRows(log, {throws: [Object.freeze({...correcting, ...written})]}), words.corrected, true);
       return;
     }
-    const version = this.#version ?? this.#newVersion();
+    const current = this.#version;
+    const version = current && !this.#hasMovedOn(current) ? current : this.#newVersion();
     const one: Throw = Object.freeze({...written, id: newId(), version: version.id, at: this.#now() + 1, out: false});
     const measure = measureOf(this.measure);
     const value = measure.of(one) ?? one.distance ?? one.time ?? 0;
     const shown = measure.of(one) === undefined ? one.distance === undefined ? 'time' : 'distance' : measure.id;
-    const next = withRows(log, {versions: this.#version ? [] : [version], throws: [one]});
+    const next = withRows(log, {versions: version === current ? [] : [version], throws: [one]});
     this.#current = version.id;
     this.#page = 0;
     this.#act(next, words.written({name: words.version(version.name), n: numberOf(next, one.id)?.n ?? 1, value: writeMeasure(this, shown, value, true)}));
@@ -246,7 +256,12 @@ export class GliderFlightLog extends Calculator<LogFound> {
     const {correcting} = this.#form;
     const versions = correcting ? this.#renderCorrecting(correcting) : this.#versionFields.render(log, {
       current: this.#version,
-      choose: (id) => { this.#current = id; this.requestUpdate(); },
+      choose: (id) => {
+        this.#current = id;
+        this.#chosen = {id, design: this.state.design};
+        this.requestUpdate();
+      },
+      movedOn: this.#version !== undefined && this.#hasMovedOn(this.#version),
       rename: (version, name) => { this.#act(withRows(log, {versions: [Object.freeze({...version, name})]}), ''); },
       start: () => {
         const version = this.#newVersion();

@@ -15,6 +15,14 @@ export interface VersionActions {
   readonly start: () => void;
   /** The version's glider is the one on the page after all. */
   readonly confirm: (version: Version) => void;
+  /** Whether the next throw counts for a new version, since the glider on the page has moved on. */
+  readonly movedOn: boolean;
+}
+
+/** In what the glider on the page differs from a version's; nothing where there is none to compare. */
+export function movedOnFrom(host: GliderElement, version: Version): ReturnType<typeof differences> {
+  const design = designOf(version);
+  return host.link.linked && design ? differences(design, host.state.design) : [];
 }
 
 /** The next name: A, B … Z, A2 … */
@@ -64,13 +72,11 @@ export class VersionFields {
   }
 
   /** The glider on the page has moved on from the version that is thrown. */
-  #renderChanged(log: FlightLog, current: Version, {start, confirm}: VersionActions): TemplateResult | typeof nothing {
+  #renderChanged(log: FlightLog, current: Version, {start, confirm, movedOn}: VersionActions): TemplateResult | typeof nothing {
     const host = this.#host;
     const words = host.say(flightLogWords);
-    const design = designOf(current);
-    if (!host.link.linked || !design) return nothing;
-    const what = differencesInWords(host, differences(design, host.state.design));
-    return what.length === 0 ? nothing : html`<div class="changed"><p>${words.changed({name: words.version(current.name), what})}</p><div class="buttons">
+    const what = differencesInWords(host, movedOnFrom(host, current));
+    return what.length === 0 ? nothing : html`<div class="changed"><p>${words.changed({name: words.version(current.name), what})} ${words.counts(words.version(movedOn ? nextName(log) : current.name))}</p><div class="buttons">
       <button type="button" part="button" @click=${() => { start(); }}>${words.itIs(nextName(log))}</button>
       <button type="button" part="button" @click=${() => { confirm(current); }}>${words.still(current.name)}</button></div></div>`;
   }

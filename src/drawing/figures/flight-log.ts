@@ -52,7 +52,8 @@ export function drawThrows(pen: Pen, widthPx: number, {lanes, scale, legend}: Th
   const heights = stacks.map(({height}) => titleHeight + height + 10);
   const axis = heights.reduce((sum, height) => sum + height + laneGap, 0);
   const rows = legendRows(lanes, legend, width);
-  const height = axis + 26 + rows.length * 20;
+  const tops = rows.map((_, i) => rows.slice(0, i).reduce((sum, row) => sum + rowHeight(row), axis + 26));
+  const height = axis + 26 + rows.reduce((sum, row) => sum + rowHeight(row), 0);
   const view: View = {box: {x: 0, y: 0, width, height}, mmPerPx: 1};
   pen.begin(view);
   drawScale(pen, scale.ticks, x, axis);
@@ -65,7 +66,7 @@ export function drawThrows(pen: Pen, widthPx: number, {lanes, scale, legend}: Th
     top += (heights[i] ?? 0) + laneGap;
   });
   pen.line('axis', {x: side, y: axis}, {x: width - side, y: axis}, 'fine');
-  rows.forEach((row, i) => { drawLegend(pen, row, axis + 26 + 20 * i + 12); });
+  rows.forEach((row, i) => { drawLegend(pen, row, (tops[i] ?? 0) + 12); });
   pen.finish();
   return view;
 }
@@ -136,7 +137,7 @@ const bracket = (from: number, to: number, y: number): string =>
   `M${rounded(from)} ${rounded(y - 3)}V${rounded(y + 3)}M${rounded(from)} ${rounded(y)}H${rounded(to)}M${rounded(to)} ${rounded(y - 3)}V${rounded(y + 3)}`;
 
 type Sign = keyof ThrowsPicture['legend'];
-interface LegendItem { readonly sign: Sign; readonly words: string; readonly x: number }
+interface LegendItem { readonly sign: Sign; readonly words: readonly string[]; readonly x: number }
 
 /** The signs that are used, in rows as wide as the picture. */
 function legendRows(lanes: readonly ThrowLane[], legend: ThrowsPicture['legend'], width: number): LegendItem[][] {
@@ -148,8 +149,8 @@ function legendRows(lanes: readonly ThrowLane[], legend: ThrowsPicture['legend']
   let x = Infinity;
   for (const sign of ['mean', 'interval', 'band', 'out'] as const) {
     if (!used[sign]) continue;
-    const words = legend[sign];
-    const wide = 28 + words.length * letter + 14;
+    const words = inLines(legend[sign], (width - side - 26) / letter);
+    const wide = 28 + Math.max(...words.map(({length}) => length)) * letter + 14;
     if (x + wide > width) {
       rows.push([]);
       x = side;
@@ -160,6 +161,19 @@ function legendRows(lanes: readonly ThrowLane[], legend: ThrowsPicture['legend']
   return rows;
 }
 
+const rowHeight = (row: readonly LegendItem[]): number => 20 + 15 * (Math.max(...row.map(({words}) => words.length)) - 1);
+
+/** Words in lines of so many letters, parted between words. */
+function inLines(words: string, most: number): string[] {
+  const lines: string[] = [];
+  for (const word of words.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= most) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}
+
 function drawLegend(pen: Pen, items: readonly LegendItem[], y: number): void {
   for (const {sign, words, x} of items) {
     const middle = y - 4;
@@ -168,6 +182,6 @@ function drawLegend(pen: Pen, items: readonly LegendItem[], y: number): void {
     else if (sign === 'interval') pen.path(key, bracket(x, x + 20, middle), 'cut');
     else if (sign === 'band') pen.polygon(key, [{x, y: middle - 6}, {x: x + 20, y: middle - 6}, {x: x + 20, y: middle + 6}, {x, y: middle + 6}], 'none', 'hatch');
     else pen.circle(key, {x: x + 10, y: middle}, 3.4, 'fine', 'paper');
-    pen.text(`${key}-words`, {x: x + 26, y}, words, {soft: true, sizePx: 12});
+    words.forEach((line, i) => { pen.text(`${key}-words-${String(i)}`, {x: x + 26, y: y + 15 * i}, line, {soft: true, sizePx: 12}); });
   }
 }

@@ -94,6 +94,7 @@ const words: Words = {
   restored: 'Zurückgeholt.',
   caution: 'Weg von Gesichtern und Augen werfen, nie auf Menschen, Straßen oder Fenster zu; niemand steht vor dem, der wirft, und niemand sucht einen Gleiter auf der Straße. Die Regeln des Geländes und der Aufsicht gehen vor.',
   changed: (a) => `Der Gleiter auf dieser Seite ist nicht mehr so, wie er bei ${a.name} war: ${a.what.join('; ')}.`,
+  counts: (version) => `Der nächste Wurf zählt für ${version}.`,
   itIs: (name) => `Das ist eine neue Version: ${name}`,
   still: (name) => `Nein, ${name} war schon so`,
   from: (a) => `${a.label} ${a.from} → ${a.to}`,

@@ -103,6 +103,7 @@ export const flightLogWords = topic('flight-log', {
   caution: 'Throw away from faces and eyes, never towards people, roads or windows; nobody stands in front of the thrower, and nobody looks for a glider in a road. The rules of the field and of whoever supervises it come first.',
   // what differs
   changed: (a: {name: string; what: readonly string[]}) => `The glider on this page is no longer as it was for ${a.name}: ${a.what.join('; ')}.`,
+  counts: (version: string) => `The next throw counts for ${version}.`,
   itIs: (name: string) => `It is a new version: ${name}`,
   still: (name: string) => `No, ${name} was like this`,
   from: (a: {label: string; from: string; to: string}) => `${a.label} ${a.from} → ${a.to}`,

@@ -194,6 +194,26 @@ describe('<glider-flight-log>', () => {
     expect(element.log.versions[1]?.name).to.equal('More camber');
   });
 
+  it('counts throws of a glider that has changed for a new version, unless the reader says otherwise', async () => {
+    const page = await fixture(html`<div><glider-design id="moved" units="metric" ballast-masses="24g@12mm"></glider-design><glider-flight-log design="moved"></glider-flight-log></div>`);
+    const element = there(page.querySelector('glider-flight-log'));
+    await element.updateComplete;
+    await log(element, '8');
+    element.ask([{path: 'wing.stack', value: 0.012}]);
+    await element.updateComplete;
+    expect(whole(element)).to.contain('The next throw counts for version B.');
+    await log(element, '9');
+    expect(element.log.versions.map(({name}) => name)).to.deep.equal(['A', 'B']);
+    expect(element.log.throws[1]?.version).to.equal(element.log.versions[1]?.id);
+    const picked = there(element.shadowRoot?.querySelector<HTMLSelectElement>('#field-version') ?? null);
+    picked.value = element.log.versions[0]?.id ?? '';
+    picked.dispatchEvent(new Event('change'));
+    await element.updateComplete;
+    expect(whole(element)).to.contain('The next throw counts for version A.');
+    await log(element, '7');
+    expect(element.log.throws[2]?.version).to.equal(element.log.versions[0]?.id);
+  });
+
   it('plans throws from what a page expects of a change', async () => {
     const element = await fixture<GliderFlightLog>(html`<glider-flight-log units="metric" difference="0.2 m"></glider-flight-log>`);
     await openAll(element);

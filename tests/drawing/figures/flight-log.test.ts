@@ -40,6 +40,14 @@ describe('the scale of a log of throws', () => {
     }), {numRuns: 60});
   });
 
+  it('keeps a long legend inside a narrow picture', async () => {
+    const lane = {names: ['A'], mean: '8,2 m', dots: [{value: 8, out: false}, {value: 3, out: true}], average: 8, interval: {from: 7, to: 9}, band: {from: 6, to: 12}};
+    const legend = {mean: 'Mittel', interval: 'wo der wahre Mittelwert sehr wahrscheinlich liegt', band: 'was das Flugmodell vorhergesagt hat', out: 'nicht mitgezählt'};
+    for (const width of [280, 328]) {
+      expectReadable(await drawnAt(width, (pen, px) => drawThrows(pen, px, {lanes: [lane], scale: {from: 0, to: 14, ticks: [{at: 0, words: '0'}, {at: 14, words: '14 m'}]}, legend})));
+    }
+  });
+
   for (const width of [280, 320, 768, 1100]) {
     it(`is readable at ${String(width)} pixels`, async () => {
       const lane = {dots: [{value: 8, out: false}, {value: 3, out: true}], average: 8, interval: {from: 7, to: 9}, band: {from: 6, to: 12}};
