@@ -14,6 +14,13 @@ const stride = 5000;
  * too narrow to keep. All from the corner of the sheet inside its margins.
  */
 export function* largestLeftover(pieces: readonly Space[], stock: SheetStock): Stepwise<Space | undefined> {
+  let best: Space | undefined;
+  for (const space of yield* leftovers(pieces, stock)) if (!best || space.length * space.width > best.length * best.width) best = space;
+  return best;
+}
+
+/** All such rectangles that cannot be made larger; they may overlap. */
+export function* leftovers(pieces: readonly Space[], stock: SheetStock): Stepwise<readonly Space[]> {
   const due = pace(stride);
   const {gap} = stock;
   const room = usable(stock);
@@ -23,11 +30,6 @@ export function* largestLeftover(pieces: readonly Space[], stock: SheetStock): S
     free = keepLargest(free, whole, {x, y, length: length + gap, width: width + gap});
     if (due(free.length)) yield;
   }
-  let best: Space | undefined;
-  for (const space of free) {
-    const length = space.length - gap, width = space.width - gap;
-    if (Math.min(length, width) < worthKeeping) continue;
-    if (!best || length * width > best.length * best.width) best = {...space, length, width};
-  }
-  return best;
+  return free.map((space): Space => ({...space, length: space.length - gap, width: space.width - gap}))
+    .filter(({length, width}) => Math.min(length, width) >= worthKeeping);
 }

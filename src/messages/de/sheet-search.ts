@@ -13,7 +13,7 @@ const words: typeof sheetSearchWords.en = {
   resting: (a) => `${a.seconds} s lang gesucht${a.better > 0 ? ` und ${times(a.better)} verbessert` : ' und nichts Besseres gefunden'}.`,
   lookOn: 'Weitersuchen',
   proved: 'Keine Anordnung braucht weniger Platten.',
-  ended: (a) => (a.better > 0 ? `${times(a.better).replace(/^e/, 'E').replace(/^z/, 'Z')} verbessert; Besseres ist nicht zu erwarten.` : 'Es fand sich nichts Besseres.'),
+  ended: (a) => (a.better > 0 ? `${times(a.better).replace(/^e/, 'E').replace(/^z/, 'Z')} verbessert; danach fand die Suche nichts Besseres.` : 'Die Suche fand nichts Besseres.'),
   notLoaded: 'Was bessere Anordnungen sucht, ließ sich nicht laden; diese war sofort da.',
 
   byHand: 'Ein Teil von Hand an seinen Platz legen',

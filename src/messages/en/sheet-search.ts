@@ -14,7 +14,7 @@ export const sheetSearchWords = topic('sheet-search', {
   resting: (a: {seconds: number; better: number}) => `Looked for ${a.seconds} s${a.better > 0 ? ` and bettered it ${times(a.better)}` : ' and found nothing better'}.`,
   lookOn: 'Look on',
   proved: 'No layout has fewer sheets.',
-  ended: (a: {better: number}) => (a.better > 0 ? `Bettered ${times(a.better)}; nothing better is to be hoped for.` : 'Nothing better was found.'),
+  ended: (a: {better: number}) => (a.better > 0 ? `Bettered ${times(a.better)}; after that the search found nothing better.` : 'The search found nothing better.'),
   notLoaded: 'What looks for better layouts could not be loaded; this one was found at once.',
 
   byHand: 'Put a part in its place by hand',

@@ -26,7 +26,7 @@ const patient = {timeout: 30_000};
 /** With the search at its end. */
 async function ended(of: TemplateResult): Promise<GliderPartsSheet> {
   const element = await sheet(of);
-  await waitUntil(() => /Nothing better was found|nothing better is to be hoped for|Looked for/.test(text(element, '.search')), 'the search ends', patient);
+  await waitUntil(() => /found nothing better\.|Looked for/.test(text(element, '.search')), 'the search ends', patient);
   return element;
 }
 
@@ -43,7 +43,7 @@ describe('the search of <glider-parts-sheet>', () => {
     const first = result(element).cut;
     expect(first.from).to.equal('first');
     expect(text(element, '.search')).to.contain('found at once');
-    await waitUntil(() => /Nothing better|hoped for/.test(text(element, '.search')), 'the search ends', patient);
+    await waitUntil(() => /the search found nothing better/i.test(text(element, '.search')), 'the search ends', patient);
     const {cut} = result(element);
     const largest = ({plans}: typeof cut): number => Math.max(0, ...plans.map(({leftover}) => (leftover ? leftover.length * leftover.width : 0)));
     expect(cut.sheets).to.equal(first.sheets);
@@ -79,7 +79,7 @@ describe('the search of <glider-parts-sheet>', () => {
     const page = await openStrictPage('parts-sheet.html');
     const element = page.document.querySelector<GliderPartsSheet>('glider-parts-sheet');
     if (!element) throw new Error('no element');
-    await waitUntil(() => /Nothing better|hoped for/.test(text(element, '.search')), 'the search ends', patient);
+    await waitUntil(() => /the search found nothing better/i.test(text(element, '.search')), 'the search ends', patient);
     expect(page.violations).to.deep.equal([]);
     page.close();
   });
@@ -106,7 +106,7 @@ describe('the search of <glider-parts-sheet>', () => {
     await new Promise((resolve) => { setTimeout(resolve, 800); });
     expect(text(element, '.search')).to.contain('found at once');
     element.scrollIntoView();
-    await waitUntil(() => /Nothing better|hoped for/.test(text(element, '.search')), 'the search ends', patient);
+    await waitUntil(() => /the search found nothing better/i.test(text(element, '.search')), 'the search ends', patient);
     element.kits = 2;
     await element.updateComplete;
     expect(text(element, '.search')).to.contain('found at once');

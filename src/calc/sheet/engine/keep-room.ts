@@ -5,6 +5,7 @@ import type {Board} from './job.js';
 import {Packing, type Filler} from './packing.js';
 import type {Random} from './random.js';
 import type {Ready} from './ready.js';
+import type {BoardRoom} from './rooms.js';
 import {areaOf, type Room, type Spot} from './task.js';
 
 /** A packing with one more thing to find room for: a piece of board to be left over. */
@@ -44,4 +45,12 @@ export function sizeToKeep(area: number, board: Board, {job, grid, loose}: Ready
   if (!(one >= worthKeeping && other >= worthKeeping && other <= across)) return undefined;
   const cells = (metres: number): number => Math.ceil(metres / grid.metres(1) - 1e-6) + grid.of(job.gap);
   return along ? {length: cells(one), width: cells(other)} : {length: cells(other), width: cells(one)};
+}
+
+/** A room without a strip of so much area at its end or above; undefined where it has less. */
+export function roomKeeping(area: number, room: BoardRoom, along: boolean, {job: {gap}, grid}: Ready): BoardRoom | undefined {
+  const strip = Math.max(worthKeeping, area / (grid.metres(along ? room.width : room.length) - gap));
+  const less = (cells: number): number => cells - grid.of(strip + gap);
+  const smaller = along ? {...room, length: less(room.length)} : {...room, width: less(room.width)};
+  return Math.min(smaller.length, smaller.width) >= 0 ? smaller : undefined;
 }

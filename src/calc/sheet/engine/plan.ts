@@ -76,7 +76,8 @@ export function withoutCuts(node: CutNode, from: number): CutNode {
   return only && strips.length === 1 ? {...only, box: node.box} : {...node, strips};
 }
 
-const around = (a: Box, b: Box): Box => {
+/** The bounds of both. */
+export const around = (a: Box, b: Box): Box => {
   const x = Math.min(a.x, b.x), y = Math.min(a.y, b.y);
   return {x, y, length: Math.max(a.x + a.length, b.x + b.length) - x, width: Math.max(a.y + a.width, b.y + b.width) - y};
 };

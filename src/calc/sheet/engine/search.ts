@@ -1,9 +1,9 @@
 import {worthKeeping} from '../leftover.js';
 import {insideOf} from './boards.js';
 import type {Field} from './field.js';
-import {heldInOtherWays} from './held.js';
+import {heldInOtherWays, type HeldSheet} from './held.js';
 import type {Board, Found, Job} from './job.js';
-import {roomsKept, sizeToKeep, withRoomKept, withRoomToKeep} from './keep-room.js';
+import {roomKeeping, roomsKept, sizeToKeep, withRoomKept, withRoomToKeep} from './keep-room.js';
 import {leastSheets} from './least-sheets.js';
 import {isRectangle, singles} from './nested.js';
 import {outlines} from './outlines.js';
@@ -12,7 +12,8 @@ import {randomFrom, type Random} from './random.js';
 import {ready, type Ready} from './ready.js';
 import {rectangles} from './rectangles.js';
 import {cheaperRooms, firstRooms, heldRooms, roomOf, type BoardRoom} from './rooms.js';
-import {foundFrom, isBetter, leftoverSteps, rankOf} from './solution.js';
+import {leftoverSteps} from './sheet.js';
+import {foundFrom, isBetter, rankOf} from './solution.js';
 import {areaOf, areaOfAll, sum, type Room, type Spot} from './task.js';
 
 /** So many rounds without anything better, each longer than the one before, and the search ends. */
@@ -61,6 +62,8 @@ export class SheetSearch {
   /** Half-done work, by what it is for. */
   readonly #attempts = new Map<string, Packing>();
   #least = 0;
+  /** The ways to see what is free round held pieces. */
+  #ways: readonly (readonly HeldSheet[])[] = [];
   #done = false;
 
   /** `now` is the clock, in ms. */
@@ -73,7 +76,7 @@ export class SheetSearch {
   /** The best layout so far; undefined before the first. A better one is another object. */
   get found(): Found | undefined { return this.#found; }
 
-  /** Whether nothing better is to be hoped for. */
+  /** Whether it has given up looking for anything better. That nothing better exists is not said. */
   get done(): boolean { return this.#done; }
 
   /** Works for about so many ms; whether there is more to do. */
@@ -95,6 +98,7 @@ export class SheetSearch {
       const before = this.#best;
       while (yield* this.#spareBoard(patience));
       yield* this.#keepMore(patience / 3);
+      yield* this.#keepMoreRoundHeld(patience / 3);
       yield* this.#keepCorner(patience / 3);
       yield* this.#simplify(patience / 6);
       if (this.#best !== before) idle = 0;
@@ -105,7 +109,8 @@ export class SheetSearch {
   *#beginRoundHeld(): Generator<undefined, void> {
     const given = this.#ready;
     let kept = given;
-    for (const held of heldInOtherWays(given.held)) {
+    this.#ways = heldInOtherWays(given.held);
+    for (const held of this.#ways) {
       const best = this.#best, fields = [...this.#bests.keys()];
       this.#ready = {...given, held};
       yield* this.#begin();
@@ -159,6 +164,26 @@ export class SheetSearch {
           const goal = this.#roomsKeepingMore(along);
           const from = this.#bests.get(field);
           if (goal && from) yield* this.#attempt(field, from.packing, goal, patience / this.#bests.size, {whole: true, along});
+        }
+      }
+    }
+  }
+
+  /** The same where all lies on sheets with held pieces: each rectangle that is free round them made smaller in turn, in each way to see what is free. */
+  *#keepMoreRoundHeld(patience: number): Generator<undefined, void> {
+    if (this.#best?.rank[0] !== 0 || this.#ready.held.length === 0 || this.#loose.length > 0) return;
+    for (const held of this.#ways) {
+      const rooms = heldRooms({...this.#ready, held});
+      for (const [i, room] of rooms.entries()) {
+        for (const along of [true, false]) {
+          for (let before; before !== this.#best;) {
+            before = this.#best;
+            const less = roomKeeping(this.#areaWanted(room.board), room, along, this.#ready);
+            const goal = less && rooms.map((each, k) => (k === i ? less : each));
+            const share = patience / (2 * rooms.length * this.#ways.length * this.#bests.size);
+            for (const [field, {packing}] of goal ? this.#bests : []) yield* this.#attempt(field, packing, goal ?? [], share, {whole: true});
+            if (before !== this.#best) this.#ready = {...this.#ready, held};
+          }
         }
       }
     }
@@ -239,7 +264,7 @@ export class SheetSearch {
 
   /** Works towards a packing in certain rooms, where it left off if it did so before. */
   *#attempt(field: Field, from: Packing, rooms: readonly BoardRoom[], patience: number, aim: Aim): Generator<undefined, void> {
-    const key = [[...this.#bests.keys()].indexOf(field), aim.along, ...rooms.map(({board, length, width}) => [board.id, length, width])].join();
+    const key = [[...this.#bests.keys()].indexOf(field), aim.along, ...rooms.map(({board, sheet, x, y, length, width}) => [board.id, sheet, x, y, length, width])].join();
     const packing = this.#attempts.get(key) ?? from.inRooms(rooms);
     this.#attempts.set(key, packing);
     const complete = yield* pursue(packing, this.#random, patience, aim);
@@ -252,7 +277,7 @@ export class SheetSearch {
     const {laid, left} = field.lay(used.map(({spots}) => spots));
     if (sum(field.counts) > many) yield;
     const kept = used.map(({spots}) => roomsKept(spots, whole.filler, field.filler.kinds.length, this.#ready));
-    const found = yield* foundFrom(used.map(({room}, i) => ({room, laid: [...laid[i] ?? [], ...kept[i] ?? []]})), left, this.#least, this.#ready);
+    const found = yield* foundFrom(used.map(({room}, i) => ({room, laid: [...laid[i] ?? [], ...kept[i] ?? []]})), left, this.#least, this.#ready, this.#found);
     const rank = rankOf(found, this.#areas);
     if (isBetter(rank, this.#bests.get(field)?.rank)) this.#bests.set(field, {field, packing, rank});
     if (!isBetter(rank, this.#best?.rank)) return;

@@ -9,7 +9,7 @@ export interface Report {
   readonly found?: Found | undefined;
   /** How long it has worked, ms. */
   readonly spent: number;
-  /** Whether nothing better is to be hoped for. */
+  /** Whether it has given up looking for anything better. */
   readonly done: boolean;
 }
 

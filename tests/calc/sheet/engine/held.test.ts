@@ -67,6 +67,19 @@ describe('pieces held where somebody put them', () => {
     }
   });
 
+  it('leave as large a piece over as without them where they lie as they would anyway', () => {
+    const kit = [plate('wing', 0.62, 0.115, {mayTurn: false}), plate('body', 0.54, 0.032, {count: 2}), plate('tail', 0.23, 0.074), plate('fin', 0.066, 0.058, {count: 2})];
+    for (const cuts of ['straight', 'free'] as const) {
+      const what = job(kit, [board(0.7, 0.5)], {gap: 0.001, cuts, held: [held('tail', 0.626, 0, {turn: 90})]});
+      const found = foundIn(1000, what);
+      expectSound(found, what);
+      const pieces = found.sheets[0]?.cutouts.flatMap((cutout) => cutout.pieces) ?? [];
+      expect(pieces.find(({id}) => id === 'tail')).to.deep.include({x: 0.626, y: 0, turn: 90});
+      const {length = 0, width = 0} = found.sheets[0]?.leftover ?? {};
+      expect(length * width, cuts).to.be.above(0.198);
+    }
+  });
+
   it('may all be held', () => {
     const what = job([plate('wing', 0.6, 0.15)], [board(0.7, 0.5)], {held: [held('wing', 0.02, 0.03)]});
     const found = foundIn(5, what);

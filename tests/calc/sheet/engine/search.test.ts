@@ -173,6 +173,19 @@ describe('a search for the best layout', () => {
     expect(Math.max(length / 0.7, width / 0.5)).to.be.below(1);
   });
 
+  it('lets parts stand at the edge of the board where that leaves a larger piece over', () => {
+    // the wing leaves 80 mm of the length, the tailplane takes 74 of them: it may stand anywhere between, and belongs at the edge
+    const kit = [plate('wing', 0.62, 0.115, {mayTurn: false}), plate('body', 0.54, 0.032, {count: 2}), plate('tail', 0.23, 0.074), plate('fin', 0.066, 0.058, {count: 2})];
+    for (const {cuts, margin} of [{cuts: 'straight', margin: 0}, {cuts: 'straight', margin: 0.004}, {cuts: 'free', margin: 0}] as const) {
+      const what = job(kit, [board(0.7 + 2 * margin, 0.5 + 2 * margin)], {gap: 0.001, cuts, margin});
+      const found = foundIn(3000, what);
+      expectSound(found, what);
+      const {length = 0, width = 0} = found.sheets[0]?.leftover ?? {};
+      expect(length, `${cuts} ${String(margin)}`).to.be.closeTo(0.625, 1e-6);
+      expect(width, `${cuts} ${String(margin)}`).to.be.above(0.317 - 1e-6);
+    }
+  });
+
   it('lays out any number of gliders', () => {
     const kits = fc.record({kits: fc.integer({min: 1, max: 40}), wing: fc.integer({min: 30, max: 69}), cuts: fc.constantFrom<Job['cuts']>('straight', 'free')});
     fc.assert(fc.property(kits, ({kits: n, wing, cuts}) => {
