@@ -2,13 +2,14 @@ import {withValues, type GliderDesign} from '../design/design.js';
 import type {DimensionPath} from '../design/dimensions.js';
 import {flightOf, type Trim} from '../flight/flight.js';
 import {flyingPlane, type FlyingPlane} from '../flight/flying-plane.js';
+import {rightThrow} from '../flight/simulation/as-gliding.js';
 import {turnTrack, type Crooked, type TurnTrack} from '../flight/simulation/turning.js';
 import {memo} from '../memo.js';
 import {good, type Outcome} from '../problem.js';
 import {asBuilt, measurements, type AsBuilt} from './as-built.js';
 import {crookedAsBuilt} from './crooked.js';
 import {plannedSizes, type PlannedSizes} from './planned-sizes.js';
-import {tolerancesOf, type Truth, type TruthId} from './tolerances.js';
+import {metricSteps, tolerancesOf, type Steps, type Truth, type TruthId} from './tolerances.js';
 
 /** A plane as measured beside the same plane as planned. */
 export interface AsBuiltStudy {
@@ -32,24 +33,27 @@ const trimOf = (design: GliderDesign): Outcome<Trim> => {
   return flight.ok ? flight.value.trim : flight;
 };
 
-/** What measuring tells about a finished plane. Refused as `flyingPlane`. */
-export const asBuiltStudy = memo((design: GliderDesign): Outcome<AsBuiltStudy> => {
+const stage = memo((design: GliderDesign, steps: Steps): Outcome<AsBuiltStudy> => {
   const plan = unmeasured(design);
   const plane = flyingPlane(design), planned = flyingPlane(plan);
   if (!plane.ok) return plane;
   if (!planned.ok) return planned;
   const crooked = crookedAsBuilt(design);
   const bent = crooked.ok && (crooked.value.fin !== 0 || crooked.value.tipMass !== 0);
-  const track = bent ? turnTrack(design, crooked.value) : undefined;
-  const truths = tolerancesOf(design), before = truths.ok ? truths : tolerancesOf(plan);
+  const trim = trimOf(design);
+  const track = bent && trim.ok ? turnTrack(design, crooked.value, {thrown: rightThrow(trim.value.glide, design.launch)}) : undefined;
+  const truths = tolerancesOf(design, steps), before = truths.ok ? truths : tolerancesOf(plan, steps);
   return good({
-    design, built: asBuilt(design), sizes: plannedSizes(plan), planned: {plane: planned.value, trim: trimOf(plan)}, plane: plane.value, trim: trimOf(design),
+    design, built: asBuilt(design), sizes: plannedSizes(plan), planned: {plane: planned.value, trim: trimOf(plan)}, plane: plane.value, trim,
     ...(bent && track?.ok && {turn: {crooked: crooked.value, track: track.value}}), truths: before.ok ? before.value : [],
   });
 });
 
+/** What measuring tells about a finished plane. Refused as `flyingPlane`. */
+export const asBuiltStudy = (design: GliderDesign, steps: Steps = metricSteps): Outcome<AsBuiltStudy> => stage(design, steps);
+
 /** How far a measured plane is out of true, m, for each thing that was measured so that it counts: what the tolerances are to be held against. */
-export function outOfTrue({design, sizes, planned, built: {counted}}: AsBuiltStudy): Readonly<Partial<Record<TruthId, number>>> {
+export function outOfTrue({design, sizes, planned, plane, built: {counted}}: AsBuiltStudy): Readonly<Partial<Record<TruthId, number>>> {
   const {hollow, tipLeft, tipRight, tailFront, tailRear, leftTipToTail, rightTipToTail, bow} = design.built;
   const off: Partial<Record<TruthId, number>> = {};
   const note = (id: TruthId, path: DimensionPath, measured: number | undefined, plan: number | undefined): void => {
@@ -60,6 +64,7 @@ export function outOfTrue({design, sizes, planned, built: {counted}}: AsBuiltStu
   note('skew', 'built.leftTipToTail', leftTipToTail, rightTipToTail);
   note('bow', 'built.bow', bow, 0);
   note('tail', 'built.tailRear', tailRear, tailFront === undefined ? undefined : tailFront + sizes.tail);
-  note('balance', 'measured.balance', design.measured.balance, planned.plane.balance);
+  // what is kept is the balance without the weights listed: with them, as the plan has it
+  note('balance', 'measured.balance', plane.balance, planned.plane.balance);
   return off;
 }

@@ -3,10 +3,14 @@ import {flightOf, type Flight, type Trim} from '../flight/flight.js';
 import {loadedWith, balancedAt, type FlyingPlane} from '../flight/flying-plane.js';
 import {glideAt} from '../flight/glide.js';
 import {liftOf, trimmedAt} from '../flight/trimmed.js';
-import {turnSensitivities, type TurnSensitivities} from '../flight/simulation/turning.js';
+import {rightThrow} from '../flight/simulation/as-gliding.js';
+import {straight, type Crooked} from '../flight/simulation/crooked.js';
+import {turnSeen} from '../flight/simulation/turn-seen.js';
+import {turnTrack, type TurnTrack} from '../flight/simulation/turning.js';
 import {memo} from '../memo.js';
 import {good, type Outcome} from '../problem.js';
 import {asBuilt, cornersOf, type Lopsided} from './as-built.js';
+import {justBorne} from './borne.js';
 import {tipWeightOf} from './crooked.js';
 import {plannedSizes} from './planned-sizes.js';
 import {finsTurned, tipDistances} from './straightness.js';
@@ -19,12 +23,12 @@ export type TruthId = 'hollow' | 'tail' | 'balance' | 'nose' | 'tips' | 'skew' |
 export interface Truth {
   readonly id: TruthId;
   readonly kind: 'length' | 'mass';
-  /** The step that is looked at: a millimetre or a gram. */
+  /** The step that is looked at: a millimetre or a gram, or as asked. */
   readonly step: number;
   /** What the step does to the glide; missing where it turns the plane and does no more. */
   readonly glide?: {readonly speed: number; readonly ratio: number};
-  /** Radius of the circle it flies with that step before it lands: Infinity straight on. */
-  readonly radius?: number;
+  /** The glide from the design's hand height with the step, by `turnTrack`, or why there is none; missing where the step does not turn it. */
+  readonly turn?: Outcome<TurnTrack>;
   /** As much as keeps the change small: see {@link smallEnough}. */
   readonly within: number;
 }
@@ -32,27 +36,34 @@ export interface Truth {
 /** The change that is small enough: speed within a twentieth, no circle smaller than this. Common practice, no source. */
 export const smallEnough = {speed: 0.05, radius: 25} as const;
 
-const millimetre = 1e-3, gram = 1e-3;
+/** What is a little off: m, kg. */
+export interface Steps { readonly length: number; readonly mass: number }
 
-/**
- * How true is true enough: for each thing that a builder can check, what a millimetre or a gram off does to this plane and how much it bears, what
- * matters most first. Changes of the glide by flying the changed plane a tenth of the step either way; turns by small motions, at the end of a glide from
- * the design's hand height.
- *
- * Refused with why there is no glide, as `flightOf`.
- */
-export const tolerancesOf = memo((design: GliderDesign): Outcome<readonly Truth[]> => {
+const millimetre = 1e-3;
+/** As readers of either system think of a little: a millimetre and a gram, a sixteenth of an inch and of an ounce. */
+export const metricSteps: Steps = {length: millimetre, mass: 1e-3}, inchSteps: Steps = {length: 0.0254 / 16, mass: 0.028349523125 / 16};
+
+const stage = memo((design: GliderDesign, steps: Steps): Outcome<readonly Truth[]> => {
   const flight = flightOf(design);
   if (!flight.ok) return flight;
   const {trim} = flight.value;
   if (!trim.ok) return trim;
-  const turn = turnSensitivities(design);
-  if (!turn.ok) return turn;
-  const truths = [...ofGlide(design, flight.value, trim.value), ...ofTurn(design, flight.value, trim.value, turn.value)];
-  return good(truths.sort((a, b) => b.step / b.within - a.step / a.within));
+  const truths = [...ofGlide(design, flight.value, trim.value, steps), ...ofTurn(design, flight.value, trim.value, steps)];
+  /** How many of the tolerances a millimetre or a gram is. */
+  const weight = ({kind, within}: Truth): number => metricSteps[kind] / within;
+  return good(truths.sort((a, b) => weight(b) - weight(a)));
 });
 
-function ofGlide(design: GliderDesign, {plane, air}: Flight, {glide}: Trim): Truth[] {
+/**
+ * How true is true enough: for each thing that a builder can check, what a step off does to this plane and how much it bears, what
+ * matters most first. Changes of the glide by flying the changed plane a tenth of the step either way. Turns by following the plane with the step, and nothing else
+ * crooked, through its glide from the design's hand height until it lands; as much as it bears by following it with more or less until the circle is just as small as it may be, or it just does not roll over.
+ *
+ * Refused with why there is no glide, as `flightOf`.
+ */
+export const tolerancesOf = (design: GliderDesign, steps: Steps = metricSteps): Outcome<readonly Truth[]> => stage(design, steps);
+
+function ofGlide(design: GliderDesign, {plane, air}: Flight, {glide}: Trim, steps: Steps): Truth[] {
   const {built, wingAt, tailChord, mass, balance} = plane;
   /** Speed and glide ratio with so much of a change; nothing where it would not glide. */
   const flown = (changed: FlyingPlane | undefined, setting = built): {readonly speed: number; readonly ratio: number} | undefined => {
@@ -62,8 +73,8 @@ function ofGlide(design: GliderDesign, {plane, air}: Flight, {glide}: Trim): Tru
     const {speed, ratio} = glideAt(changed, trimmed, air);
     return {speed, ratio: ratio.usual};
   };
-  const truth = (id: TruthId, kind: Truth['kind'], step: number, at: (amount: number) => ReturnType<typeof flown>): Truth[] => {
-    const small = step / 10, more = at(small), less = at(-small);
+  const truth = (id: TruthId, kind: Truth['kind'], at: (amount: number) => ReturnType<typeof flown>): Truth[] => {
+    const step = steps[kind], small = step / 10, more = at(small), less = at(-small);
     if (!more || !less) return [];
     const per = (pick: 'speed' | 'ratio'): number => (more[pick] - less[pick]) / 2 / small;
     return [{id, kind, step, glide: {speed: per('speed') * step, ratio: per('ratio') * step}, within: smallEnough.speed * glide.speed / Math.abs(per('speed'))}];
@@ -75,29 +86,44 @@ function ofGlide(design: GliderDesign, {plane, air}: Flight, {glide}: Trim): Tru
     return changed.ok ? changed.value.plane : undefined;
   };
   return [
-    ...real !== undefined && real > millimetre / 10 ? truth('hollow', 'length', millimetre, (amount) => flown(flatter(amount))) : [],
-    ...truth('tail', 'length', millimetre, (amount) => flown(plane, {...built, tailIncidence: built.tailIncidence - Math.asin(amount / tailChord)})),
-    ...truth('balance', 'length', millimetre, (amount) => flown(balancedAt(plane, mass, balance + amount))),
-    ...truth('nose', 'mass', gram, (amount) => flown(loadedWith(plane, amount, -wingAt))),
+    ...real !== undefined && real > millimetre / 10 ? truth('hollow', 'length', (amount) => flown(flatter(amount))) : [],
+    ...truth('tail', 'length', (amount) => flown(plane, {...built, tailIncidence: built.tailIncidence - Math.asin(amount / tailChord)})),
+    ...truth('balance', 'length', (amount) => flown(balancedAt(plane, mass, balance + amount))),
+    ...truth('nose', 'mass', (amount) => flown(loadedWith(plane, amount, -wingAt))),
   ];
 }
 
-function ofTurn({wing, tail, arrangement, board, body}: GliderDesign, flight: Flight, trim: Trim, {per, speed}: TurnSensitivities): Truth[] {
-  const truth = (id: TruthId, kind: Truth['kind'], step: number, rate: number): Truth[] =>
-    rate === 0 || !Number.isFinite(rate) ? [] : [{id, kind, step, radius: speed / rate, within: step * speed / smallEnough.radius / Math.abs(rate)}];
+function ofTurn(design: GliderDesign, flight: Flight, trim: Trim, steps: Steps): Truth[] {
+  const {wing, tail, arrangement, board, body, launch} = design;
+  const thrown = rightThrow(trim.glide, launch);
+  /** @param crookedBy what is crooked about a plane that is so much off */
+  const truth = (id: TruthId, kind: Truth['kind'], crookedBy: (amount: number) => Partial<Crooked>): Truth[] => {
+    const follow = (amount: number): Outcome<TurnTrack> => turnTrack(design, {...straight, ...crookedBy(amount)}, {thrown, air: flight.air});
+    const share = (amount: number): number => {
+      const turn = follow(amount);
+      // one that rolls over may swing its nose through any radius in the end
+      return turn.ok && /circle|hardly/.test(turnSeen(turn.value).kind) ? smallEnough.radius / Math.abs(turn.value.radius) : Infinity;
+    };
+    const step = steps[kind], small = step / 10, little = share(small);
+    return little > 0 && Number.isFinite(little) ? [{id, kind, step, turn: follow(step), within: justBorne(share, small / little)}] : [];
+  };
   const plan = plannedJoints(wing, board), {fins} = tail;
   const skew = 1e-4, {left, right} = tipDistances(cornersOf(wing, tail, arrangement, plan), skew);
   const free = arrangement.tailAt + tail.chord - arrangement.wingAt - wing.chord;
   const uneven = plan.ok ? unevenTips(wing, board, plan.value) : undefined;
+  const perUneven = uneven ? tipWeightOf(flight, trim, body, uneven) / millimetre : 0;
   return [
-    ...uneven ? truth('tips', 'length', millimetre, tipWeightOf(flight, trim, body, uneven) * per.tipMass.rate) : [],
-    ...truth('skew', 'length', millimetre, millimetre * skew / (left - right) * per.fin.rate),
-    ...truth('bow', 'length', millimetre, finsTurned(undefined, millimetre, free) * per.fin.rate),
-    ...truth('tip-weight', 'mass', gram, gram * per.tipMass.rate),
-    ...fins.count > 0 ? truth('fin', 'length', millimetre, millimetre / fins.chord * per.fin.rate) : [],
-    ...truth('twist', 'length', millimetre, millimetre / wing.chord * per.twist.rate),
+    ...truth('tips', 'length', (amount) => ({tipMass: amount * perUneven})),
+    ...truth('skew', 'length', (amount) => ({fin: amount * skew / (left - right)})),
+    ...truth('bow', 'length', (amount) => ({fin: finsTurned(undefined, amount, free)})),
+    ...truth('tip-weight', 'mass', (amount) => ({tipMass: amount})),
+    ...fins.count > 0 ? truth('fin', 'length', (amount) => ({fin: edgeMoved(amount, fins.chord)})) : [],
+    ...truth('twist', 'length', (amount) => ({twist: edgeMoved(amount, wing.chord)})),
   ];
 }
+
+/** The angle of a board whose one edge is so far aside. */
+const edgeMoved = (by: number, chord: number): number => Math.asin(Math.min(by / chord, 1));
 
 /** Halves whose tips differ by a millimetre, the left one higher; nothing where no joint lifts them. */
 function unevenTips(wing: GliderDesign['wing'], board: GliderDesign['board'], planned: Joints): NonNullable<Lopsided['joints']> | undefined {

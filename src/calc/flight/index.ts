@@ -39,7 +39,7 @@ export type {AsBuilt, Lopsided, Replaced} from '../as-built/as-built.js';
 export {balanceOnSupports} from '../as-built/on-supports.js';
 export type {OnSupports} from '../as-built/on-supports.js';
 export {tolerancesOf} from '../as-built/tolerances.js';
-export type {Truth} from '../as-built/tolerances.js';
+export type {Steps, Truth} from '../as-built/tolerances.js';
 
 export {adviceFor} from '../trim-advice/advice.js';
 export type {Advice, Cause} from '../trim-advice/advice.js';

@@ -109,7 +109,8 @@ export class GliderAsBuilt extends Calculator<AsBuiltStudy> {
 
   protected work(): Outcome<AsBuiltStudy> {
     // without it there is nothing wrong, only nothing to say yet
-    return later(this, loadReckoning)?.asBuiltStudy(this.state.design) ?? refused();
+    const reckoning = later(this, loadReckoning);
+    return reckoning?.asBuiltStudy(this.state.design, this.system === 'inch' ? reckoning.inchSteps : reckoning.metricSteps) ?? refused();
   }
 
   override render(): TemplateResult {
@@ -149,9 +150,10 @@ export class GliderAsBuilt extends Calculator<AsBuiltStudy> {
     const of = (path: DimensionPath): TemplateResult => this.fields.of(path, {disabled: this.locked(path), fine: path.startsWith('built.')});
     const {design} = this.state;
     return html`<div class="fields">
-      ${(Object.keys(groups) as (keyof typeof groups)[]).map((name) => html`<fieldset class="fields"><legend>${words.groups[name]}</legend>${groups[name].map(of)}
+      ${(Object.keys(groups) as (keyof typeof groups)[]).map((name) => html`<fieldset class="fields"><legend>${words.groups[name]}</legend>
+        ${name === 'weight' && reckoning ? html`${this.#weighing.render(reckoning.lever)}<h4 class="group">${words.form.kept}</h4>` : nothing}
+        ${groups[name].map(of)}
         ${name === 'tail' ? this.fields.more(() => others.map(of)) : nothing}
-        ${name === 'weight' && reckoning ? html`<details class="more"><summary>${words.form.heading}</summary>${this.#weighing.render(reckoning.lever, this.locked('measured.balance'))}</details>` : nothing}
       </fieldset>`)}
       <button type="button" part="button" class="forget" ?disabled=${!reckoning?.measurements.some((path) => valueAt(design, path) !== undefined && !this.locked(path))}
         @click=${() => { this.#forget(reckoning?.measurements ?? []); }}>${words.forget}</button>

@@ -2,9 +2,11 @@ import {html, nothing} from 'lit';
 import type {TemplateResult} from 'lit';
 import {outOfTrue, type AsBuiltStudy} from '../../calc/as-built/study.js';
 import {smallEnough, type Truth, type TruthId} from '../../calc/as-built/tolerances.js';
+import {turnSeen} from '../../calc/flight/simulation/turn-seen.js';
 import {asBuiltWords} from '../../messages/en/as-built.js';
+import {acrossWords} from '../base/across.js';
 import type {GliderElement} from '../base/element.js';
-import {circle, fine, fits, stepOf, widest} from './sentences.js';
+import {fine, fits, stepWords} from './sentences.js';
 
 /** Ticks of one element, in memory only. */
 export type Ticks = Set<TruthId>;
@@ -12,25 +14,25 @@ export type Ticks = Set<TruthId>;
 /** More than a builder could miss. */
 const obvious = {length: 0.02, mass: 0.02} as const;
 
-/** What to check before the first throw, what matters most first: with what a little off does, and how much the plane bears. */
+/** What to check before the first throw, what matters most first: with what a little off does, and how much the plane bears. Its roles stay what they are where a narrow page stacks its rows. */
 export function card(host: GliderElement, study: AsBuiltStudy, ticks: Ticks): TemplateResult {
   const {truth: words} = host.say(asBuiltWords);
   const off = outOfTrue(study);
   return html`<div part="truth"><h4 class="group">${words.heading}</h4>
-    ${study.truths.length === 0 ? html`<p class="source">${words.none}</p>` : html`<table class="truth"><caption class="source">${words.caption}</caption>
-      <thead><tr><th scope="col">${words.check}</th><th scope="col">${words.off}</th><th scope="col" class="number">${words.within}</th></tr></thead>
-      <tbody>${study.truths.map((one) => row(host, study, one, off, ticks))}</tbody></table>
-    <p class="source">${words.criterion({speed: host.write(smallEnough.speed, 'ratio', {digits: 0}), radius: circle(host, smallEnough.radius)})}</p>`}</div>`;
+    ${study.truths.length === 0 ? html`<p class="source">${words.none}</p>` : html`<table class="truth" role="table"><caption class="source">${words.caption}</caption>
+      <thead role="rowgroup"><tr role="row"><th scope="col" role="columnheader">${words.check}</th><th scope="col" role="columnheader">${words.off}</th><th scope="col" role="columnheader" class="number">${words.within}</th></tr></thead>
+      <tbody role="rowgroup">${study.truths.map((one) => row(host, study, one, off, ticks))}</tbody></table>
+    <p class="source">${words.criterion({speed: host.write(smallEnough.speed, 'ratio', {digits: 0}), across: acrossWords(host, 2 * smallEnough.radius)})}</p>`}</div>`;
 }
 
 function row(host: GliderElement, study: AsBuiltStudy, truth: Truth, off: Readonly<Partial<Record<TruthId, number>>>, ticks: Ticks): TemplateResult {
   const {truth: words} = host.say(asBuiltWords);
-  const {id, kind, within} = truth, by = off[id], fit = fits(truth, off);
-  return html`<tr data-truth=${id}><th scope="row"><label><input type="checkbox" part="tick" .checked=${ticks.has(id)} @change=${(e: Event) => {
+  const {id, kind, within} = truth, by = off[id], fit = fits(truth, off), matters = within <= obvious[kind];
+  return html`<tr role="row" data-truth=${id}><th scope="row" role="rowheader"><label><input type="checkbox" part="tick" .checked=${ticks.has(id)} @change=${(e: Event) => {
     if ((e.target as HTMLInputElement).checked) ticks.add(id); else ticks.delete(id);
   }}><span>${words.truths[id].check(target(host, study, id))}
     ${by === undefined ? nothing : html`<span class="found ${fit === false ? 'bad' : ''}">${words.measured({off: fine(host, Math.abs(by))})}, ${fit === false ? words.fitsNot : words.fits}</span>`}</span></label></th>
-    <td>${effect(host, truth)}</td><td class="number">${within > obvious[kind] ? words.hardly : html`±\u00a0${allowance(host, kind, within)}`}</td></tr>`;
+    <td role="cell">${effect(host, truth)}</td><td role="cell" class="number" data-name=${matters ? words.within : nothing}>${matters ? html`±\u00a0${allowance(host, kind, within)}` : words.hardly}</td></tr>`;
 }
 
 /** What a plane bears, never rounded to nothing. */
@@ -43,13 +45,16 @@ function allowance(host: GliderElement, kind: Truth['kind'], within: number): st
 /** What a millimetre or a gram off does. */
 function effect(host: GliderElement, truth: Truth): string {
   const {truth: words} = host.say(asBuiltWords);
-  const {words: step, times} = stepOf(host, truth), named = words.truths[truth.id].step(step);
-  if (truth.glide) {
-    const by = truth.glide.speed * times;
-    return words.speed({step: named, by: host.write(Math.abs(by), 'speed', {digits: host.system === 'inch' ? 1 : 2}), slower: by < 0});
+  const step = words.truths[truth.id].step(stepWords(host, truth)), {glide, turn} = truth;
+  if (glide) return words.speed({step, by: host.write(Math.abs(glide.speed), 'speed', {digits: host.system === 'inch' ? 1 : 2}), slower: glide.speed < 0});
+  if (!turn?.ok) return words.noGlide(step);
+  const seen = turnSeen(turn.value);
+  switch (seen.kind) {
+    case 'circle': return words.turn({step, across: acrossWords(host, seen.across)});
+    case 'hardly': return words.noTurn(step);
+    case 'rolls-over': return words.rollsOver(step);
+    case 'too-steep': return words.steepTurn(step);
   }
-  const radius = Math.abs(truth.radius ?? Infinity) / times;
-  return radius > widest ? words.noTurn(named) : words.turn({step: named, radius: circle(host, radius)});
 }
 
 /** What the plan has, in words. */

@@ -1,6 +1,8 @@
 import {outOfTrue, type AsBuiltStudy} from '../../calc/as-built/study.js';
 import type {Truth, TruthId} from '../../calc/as-built/tolerances.js';
+import {turnSeen} from '../../calc/flight/simulation/turn-seen.js';
 import {asBuiltWords} from '../../messages/en/as-built.js';
+import {acrossWords} from '../base/across.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
 
@@ -9,18 +11,9 @@ export const fine = (host: GliderElement, value: number): string => host.write(v
 
 const speedOf = (host: GliderElement, value: number): string => host.write(Math.abs(value), 'speed', {digits: 1});
 
-/** A circle, in whole metres or feet. */
-export const circle = (host: GliderElement, radius: number): string => host.write(Math.abs(radius), 'length', {unit: host.system === 'inch' ? 'ft' : 'm', digits: 0});
-
-/** Wider than this, nobody sees a circle. */
-export const widest = 300;
-
-/** The step that is looked at, as a reader writes it: a millimetre or a gram, or a sixteenth of an inch or of an ounce. */
-export function stepOf(host: GliderElement, {kind, step}: Truth): {readonly words: string; readonly times: number} {
-  if (host.system !== 'inch') return {words: host.write(step, kind), times: 1};
-  const usual = kind === 'length' ? 0.0254 / 16 : 0.028349523125 / 16;
-  return {words: kind === 'length' ? host.write(usual, kind, {fraction: 16}) : host.write(usual, kind, {digits: 2}), times: usual / step};
-}
+/** The step that is looked at, as a reader writes it. */
+export const stepWords = (host: GliderElement, {kind, step}: Truth): string =>
+  host.write(step, kind, host.system !== 'inch' ? {} : kind === 'length' ? {fraction: 16} : {digits: 2});
 
 /** Whether what was measured is within what the plane bears; undefined where it was not measured. */
 export function fits({id, within}: Truth, off: Readonly<Partial<Record<TruthId, number>>>): boolean | undefined {
@@ -42,8 +35,8 @@ function begin(host: GliderElement, {truths}: AsBuiltStudy): string[] {
   const words = host.say(asBuiltWords);
   const first = truths.find(({id, glide}) => glide && id in words.firsts && id !== 'nose');
   if (!first?.glide) return [];
-  const {words: step, times} = stepOf(host, first), by = first.glide.speed * times;
-  return [words.begin({what: words.firsts[first.id as keyof typeof words.firsts], step: words.truth.truths[first.id].step(step), by: speedOf(host, by), slower: by < 0})];
+  const by = first.glide.speed;
+  return [words.begin({what: words.firsts[first.id as keyof typeof words.firsts], step: words.truth.truths[first.id].step(stepWords(host, first)), by: speedOf(host, by), slower: by < 0})];
 }
 
 function flies(host: GliderElement, study: AsBuiltStudy): string {
@@ -65,9 +58,11 @@ function turning(host: GliderElement, {turn, built: {counted}}: AsBuiltStudy): s
   const words = host.say(asBuiltWords);
   if (!counted.some((path) => /^built\.(tip|bow|leftTip)/.test(path))) return '';
   if (!turn) return words.straight;
-  const {radius, ends, bank} = turn.track;
-  if (ends === 'tight') return words.rollsOver(bank < 0 ? 'left' : 'right');
-  if (!Number.isFinite(radius)) return words.straight;
-  const way = radius < 0 ? 'left' : 'right';
-  return Math.abs(radius) > widest ? words.hardlyTurns(way) : words.turns({way, radius: circle(host, radius)});
+  const seen = turnSeen(turn.track), {side} = seen;
+  switch (seen.kind) {
+    case 'circle': return words.turns({way: side, across: acrossWords(host, seen.across)});
+    case 'hardly': return words.hardlyTurns(side);
+    case 'rolls-over': return words.rollsOver(side);
+    case 'too-steep': return words.steepTurn(side);
+  }
 }

@@ -6,17 +6,21 @@ import type {Weighed} from '../../calc/as-built/on-supports.js';
 import {good, refused, type Outcome} from '../../calc/problem.js';
 import {asBuiltWords} from '../../messages/en/as-built.js';
 import {commonWords} from '../../messages/en/common.js';
+import type {Calculator} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
 import {emphasised} from '../base/emphasis.js';
 import {explain} from '../base/explain.js';
 import {OwnField} from '../base/own-field.js';
 
+type Host = Pick<Calculator<unknown>, 'locked'> & GliderElement;
 type How = 'fingers' | 'scale';
+/** As typed: where it balances may not be known yet. */
+type Known = Pick<Weighed, 'mass'> & Partial<Weighed>;
 
 /** The plane as it is thrown on a scale, and its balance on two fingers or by what one of two supports carries. */
 export class Weighing {
-  #host: GliderElement;
-  #how: How = 'scale';
+  #host: Host;
+  #how: How = 'fingers';
   #under: 'front' | 'rear' = 'rear';
   #fitted = true;
   readonly #mass: OwnField;
@@ -25,7 +29,7 @@ export class Weighing {
   readonly #rear: OwnField;
   readonly #reading: OwnField;
 
-  constructor(host: GliderElement) {
+  constructor(host: Host) {
     this.#host = host;
     this.#mass = new OwnField(host, 'weighing-mass', 'mass', [1e-4, 10]);
     this.#at = new OwnField(host, 'weighing-at', 'length', [-2, 10]);
@@ -34,31 +38,37 @@ export class Weighing {
     this.#reading = new OwnField(host, 'weighing-reading', 'mass', [0, 10]);
   }
 
-  get #fields(): readonly OwnField[] { return this.#how === 'scale' ? [this.#mass, this.#front, this.#rear, this.#reading] : [this.#mass, this.#at]; }
+  /** What tells where it balances. */
+  get #places(): readonly OwnField[] { return this.#how === 'scale' ? [this.#front, this.#rear, this.#reading] : [this.#at]; }
 
-  /** Mass and balance behind the wing's front edge as typed; nothing until all of it is there. */
-  #found({balanceOnSupports}: typeof OnSupports): Outcome<Weighed> | undefined {
-    if (this.#fields.some(({value, wrong}) => value === undefined || wrong)) return undefined;
-    const mass = this.#mass.value ?? 0;
+  /** Mass and balance behind the wing's front edge as typed, or the mass alone while nothing is said of the balance; nothing until that is all there. */
+  #found({balanceOnSupports}: typeof OnSupports): Outcome<Known> | undefined {
+    const {value: mass, wrong} = this.#mass;
+    if (mass === undefined || wrong) return undefined;
+    if (this.#places.every((field) => field.value === undefined && !field.wrong)) return good({mass});
+    if (this.#places.some((field) => field.value === undefined || field.wrong)) return undefined;
     if (this.#how === 'fingers') return good({mass, at: this.#at.value ?? 0});
     const at = balanceOnSupports({front: this.#front.value ?? 0, rear: this.#rear.value ?? 0, scale: this.#under, reading: this.#reading.value ?? 0, mass});
     return at.ok ? good({mass, at: at.value}) : at;
   }
 
   /** Without the weights listed, where they are fitted: what a design keeps. */
-  #bare({withoutWeights}: typeof OnSupports, plane: Weighed): Outcome<Weighed> {
+  #bare({withoutWeights}: typeof OnSupports, plane: Known): Outcome<Known> {
     const {ballast: {masses}, arrangement: {wingAt}} = this.#host.state.design;
-    return this.#fitted && masses.length > 0 ? withoutWeights(plane, masses.map(({mass, at}) => ({mass, at: at - wingAt}))) : good(plane);
+    if (!this.#fitted || masses.length === 0) return good(plane);
+    const bare = withoutWeights({at: 0, ...plane}, masses.map(({mass, at}) => ({mass, at: at - wingAt})));
+    return bare.ok && plane.at === undefined ? good({mass: bare.value.mass}) : bare;
   }
 
-  render(lever: typeof OnSupports, locked: boolean): TemplateResult {
+  render(lever: typeof OnSupports): TemplateResult {
     const host = this.#host, {form: words} = host.say(asBuiltWords);
     const again = (): void => { host.requestUpdate(); };
     const found = this.#found(lever), bare = found?.ok ? this.#bare(lever, found.value) : found ?? refused();
     const {masses} = host.state.design.ballast;
+    const locked = bare.ok && (host.locked('measured.mass') || (bare.value.at !== undefined && host.locked('measured.balance')));
     return html`<div class="fields weighing">
-      ${this.#select('weighing-how', words.how, this.#how, [['scale', words.hows.scale], ['fingers', words.hows.fingers]], (value) => { this.#how = value === 'fingers' ? 'fingers' : 'scale'; })}
       ${this.#mass.render(words.mass, again)}
+      ${this.#select('weighing-how', words.how, this.#how, [['fingers', words.hows.fingers], ['scale', words.hows.scale]], (value) => { this.#how = value === 'fingers' ? 'fingers' : 'scale'; })}
       ${this.#how === 'fingers' ? this.#at.render(words.at, again) : html`${this.#front.render(words.front, again)}${this.#rear.render(words.rear, again)}
         ${this.#select('weighing-under', words.under, this.#under, [['rear', words.supports.rear], ['front', words.supports.front]], (value) => { this.#under = value === 'front' ? 'front' : 'rear'; })}
         ${this.#reading.render(words.reading, again)}`}
@@ -71,17 +81,17 @@ export class Weighing {
       ${this.#how === 'scale' ? html`<p class="source wide">${words.hint}</p>` : nothing}</div>`;
   }
 
-  #said(found: Outcome<Weighed> | undefined, bare: Outcome<Weighed>): TemplateResult | typeof nothing {
+  #said(found: Outcome<Known> | undefined, bare: Outcome<Known>): TemplateResult | typeof nothing {
     const host = this.#host, {form: words} = host.say(asBuiltWords);
     if (!found) return nothing;
     const wrong = found.ok ? bare : found;
     if (!found.ok || !bare.ok) return html`<p class="problem" part="problem">${wrong.ok ? nothing : wrong.problems.map((problem) => explain(host, problem)).join(' ')}</p>`;
-    const written = ({at, mass}: Weighed): {readonly at: string; readonly mass: string} => ({at: host.write(at, 'length'), mass: host.write(mass, 'mass')});
+    const written = ({at, mass}: Known): {readonly at: string | undefined; readonly mass: string} => ({at: at === undefined ? undefined : host.write(at, 'length'), mass: host.write(mass, 'mass')});
     return html`<p>${emphasised(words.found(written(found.value)))} ${bare.value === found.value ? nothing : words.foundBare(written(bare.value))}</p>`;
   }
 
-  #take({mass, at}: Weighed): void {
-    this.#host.ask([{path: 'measured.mass', value: mass}, {path: 'measured.balance', value: at}]);
+  #take({mass, at}: Known): void {
+    this.#host.ask([{path: 'measured.mass', value: mass}, ...at === undefined ? [] : [{path: 'measured.balance', value: at} as const]]);
     this.#host.dispatchEvent(new Event('change', {bubbles: true}));
   }
 

@@ -1,8 +1,10 @@
 import type {Flown, FlownId, ThrowStudy} from '../../calc/flight/simulation/throw-study.js';
 import type {Throw} from '../../calc/flight/simulation/throw.js';
 import type {Moment} from '../../calc/flight/simulation/track.js';
+import {turnSeen} from '../../calc/flight/simulation/turn-seen.js';
 import type {Problem} from '../../calc/problem.js';
 import {flightPathWords} from '../../messages/en/flight-path.js';
+import {acrossWords} from '../base/across.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
 
@@ -62,32 +64,37 @@ export function throwAnswer(host: GliderElement, study: ThrowStudy): Answer {
 
 const side = (value: number): 'left' | 'right' => (value < 0 ? 'left' : 'right');
 
-/** How far to a side, and to which. */
-export const asideWords = (host: GliderElement, y: number): string => host.say(flightPathWords).plan.aside(high(host, Math.abs(y)), side(y));
+/** Nearer than can be read, to either side. */
+const ahead = (host: GliderElement, y: number): boolean => high(host, Math.abs(y)) === high(host, 0);
+
+/** How far to a side, and to which; or straight ahead. */
+export function asideWords(host: GliderElement, y: number): string {
+  const {plan} = host.say(flightPathWords);
+  return ahead(host, y) ? plan.ahead : plan.aside(high(host, Math.abs(y)), side(y));
+}
 
 export const bankWords = (host: GliderElement, bank: number): string => host.write(Math.abs(bank), 'angle', {digits: 0});
-
-const tipped = 20 * Math.PI / 180;
-/** Turned less than this when it lands, it hardly turns. */
-const hardly = 3 * Math.PI / 180;
 
 function turnSentence(host: GliderElement, {turn}: ThrowStudy): readonly string[] {
   if (!turn) return [];
   const words = host.say(flightPathWords);
   if (!turn.ok) return [words.crookedNoGlide];
-  const {last, radius, tightening, ends, bank} = turn.value;
-  const way = side(last.heading), aside = high(host, Math.abs(last.y));
-  if (ends === 'tight') return [Math.abs(bank) > Math.PI / 3 ? words.rollsOver(side(bank)) : words.steepTurn(way)];
-  // over on its side before it has come round
-  if (Math.abs(bank) > tipped && side(bank) !== way) return [words.rollsOver(side(bank))];
-  if (Math.abs(last.heading) < hardly) return [words.hardlyTurns({way, aside})];
-  const landsThere = ends === 'landed' && side(last.y) === way && Math.abs(last.heading) < Math.PI;
-  return [words.turns({way, across: far(host, 2 * Math.abs(radius)), tighter: tightening, aside: landsThere ? aside : undefined})];
+  const {last, tightening, ends} = turn.value, seen = turnSeen(turn.value), {side: way} = seen;
+  const aside = high(host, Math.abs(last.y));
+  switch (seen.kind) {
+    case 'rolls-over': return [words.rollsOver(way)];
+    case 'too-steep': return [words.steepTurn(way)];
+    case 'hardly': return [ahead(host, last.y) ? words.straightOn : words.hardlyTurns({way, aside})];
+    case 'circle': {
+      const landsThere = ends === 'landed' && side(last.y) === way && !ahead(host, last.y) && Math.abs(last.heading) < Math.PI;
+      return [words.turns({way, across: acrossWords(host, seen.across), tighter: tightening, aside: landsThere ? aside : undefined})];
+    }
+  }
 }
 
 /** What the view from above shows, where there is one. */
 export const turnedName = (host: GliderElement, {turn}: ThrowStudy): readonly string[] =>
-  turn?.ok ? [host.say(flightPathWords).plan.picture({distance: high(host, Math.abs(turn.value.last.y)), way: side(turn.value.last.y)})] : [];
+  turn?.ok ? [host.say(flightPathWords).plan.picture(asideWords(host, turn.value.last.y))] : [];
 
 function whyNot(host: GliderElement, problem: Problem | undefined): string {
   const words = host.say(flightPathWords);
@@ -132,5 +139,5 @@ export function momentWords(host: GliderElement, one: Flown, time: number, study
     nose: host.write(Math.abs(nose), 'angle', {digits: 0}), up: nose >= 0,
   });
   const turned = one.id === 'crooked' && turn?.ok ? turn.value.at(time) : undefined;
-  return turned ? `${now}, ${words.nowTurning({bank: bankWords(host, turned.bank), aside: high(host, Math.abs(turned.y)), way: side(turned.y)})}` : now;
+  return turned ? `${now}, ${words.nowTurning({bank: bankWords(host, turned.bank), aside: asideWords(host, turned.y)})}` : now;
 }

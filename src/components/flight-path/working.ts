@@ -4,6 +4,7 @@ import {gravity} from '../../calc/aero/air.js';
 import type {ThrowStudy} from '../../calc/flight/simulation/throw-study.js';
 import {commonWords} from '../../messages/en/common.js';
 import {flightPathWorkingWords} from '../../messages/en/flight-path-working.js';
+import {acrossWords} from '../base/across.js';
 import {equation, fraction, named, number, operator, power, quantity, root, row, symbol} from '../base/equation.js';
 import type {GliderElement} from '../base/element.js';
 import {numbersTable} from '../base/table.js';
@@ -44,7 +45,7 @@ export function flightPathWorking(host: GliderElement, study: ThrowStudy): Templ
       ] as const : [],
       ...turn ? [
         [rows.bank, bankWords(host, turn.bank)], [rows.turned, host.write(Math.abs(turn.last.heading), 'angle', {digits: 0})],
-        ...Number.isFinite(turn.radius) ? [[rows.radius, far(host, Math.abs(turn.radius))] as const] : [],
+        ...Number.isFinite(turn.radius) ? [[rows.across, acrossWords(host, 2 * Math.abs(turn.radius))] as const] : [],
       ] as const : [],
       [rows.mass, host.write(plane.mass, 'mass')], [rows.margin, host.write(plane.margin, 'ratio', {digits: 0})],
     ])}

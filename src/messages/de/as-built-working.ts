@@ -7,7 +7,7 @@ const words: typeof asBuiltWorkingWords.en = {
     tail: 'i: Winkel des Höhenleitwerks, Vorderkante nach oben; z mit r und f: seine Hinter- und seine Vorderkante; c: seine Tiefe. Beim Flügel ebenso.',
     skew: 'ψ: Schrägstellung des Flügels; d mit l und r: linke und rechte Spitze bis zum Leitwerk; s: halbe Spannweite im Flug; l: entlang des Rumpfs. Ein krummer Rumpf dreht die Seitenleitwerke um die doppelte Biegung durch seine freie Länge.',
     supports: 'x: Schwerpunkt; x mit f und r: die Stützen; m mit r: was die hintere trägt. Das Hebelgesetz.',
-    truth: 'Ein kleiner Schritt in beide Richtungen, geflogen mit dem Modell der Flugprüfung; Kurven aus kleinen Seitenbewegungen, am Ende eines Gleitflugs aus der Höhe der Hand.',
+    truth: 'Ein kleiner Schritt in beide Richtungen, geflogen mit dem Modell der Flugprüfung; für Kurven wird der Gleiter mit diesem Schritt wie beim Wurf bis zur Landung aus der Höhe der Hand verfolgt.',
   },
   spoken: {
     hollow: (a) => `die Tiefe ist a b Sinus f durch die Wurzel aus a Quadrat plus b Quadrat plus zwei a b Kosinus f: ${a.hollow} kommen von einem Knick von ${a.fold}`,

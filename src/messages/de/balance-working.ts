@@ -3,7 +3,7 @@ import type {balanceWorkingWords} from '../en/balance-working.js';
 const words: typeof balanceWorkingWords.en = {
   items: {
     'wing': 'Flügel', 'wing-glue': 'Kleber in seinen Falzen', 'body': 'Rumpf', 'body-glue': 'Kleber zwischen seinen Lagen', 'tailplane': 'Höhen\u00adleitwerk', 'fins': 'Seiten\u00adleitwerk',
-    'tail-glue': 'Kleber am Leitwerk', 'tail': 'Leitwerk, ganz', 'bands': 'Gummi\u00adringe', 'tape': 'Klebe\u00adband', 'plane': 'Ganzer Gleiter, gemessen', 'weight': 'Ballast',
+    'tail-glue': 'Kleber am Leitwerk', 'tail': 'Leitwerk, ganz', 'bands': 'Gummi\u00adringe', 'tape': 'Klebe\u00adband', 'plane': 'Gleiter ohne den Ballast, gemessen', 'weight': 'Ballast',
   },
   moments: {caption: 'Momente um die Nase', item: 'Was', mass: 'Masse', at: 'Ab Nase', moment: 'Moment', total: 'Alles', weighed: 'gewogen', about: 'geschätzt'},
   because: {

@@ -9,7 +9,7 @@ const words: typeof flightPathWorkingWords.en = {
     stall: 'Nach dem Strömungsabriss gelten die Platten als Tafeln, an denen die Luft nicht mehr anliegt. Wie genau es dazu kommt, ist nicht bekannt; Flüge mit Strömungsabriss sind daher gröber geschätzt als andere.',
     left: 'Nicht enthalten: Böen, die Nähe des Bodens und Platten, die sich biegen. Nur ein Gleiter, der als schief angegeben ist, fliegt eine Kurve.',
     turn: 'Die Kurve: Ein schiefes Seitenleitwerk, ein verdrehter Flügel oder ein Gewicht an der Spitze rollt und giert den Gleiter; Schieben, Rollen und Gieren tun den Rest, in allen sechs Bewegungen zugleich. Seitliche Kräfte gelten als proportional, sehr enge Kurven sind daher gröber geschätzt.',
-    steady: 'In einer gleichmäßigen Kurve gehören Querlage φ, Geschwindigkeit und Radius R zusammen; die seitliche Luftkraft an Leitwerk und Rumpf ändert das um einige Hundertstel.',
+    steady: 'In einer gleichmäßigen Kurve gehören Querlage φ, Geschwindigkeit und Radius R, der halbe Durchmesser des Kreises, zusammen; die seitliche Luftkraft an Leitwerk und Rumpf ändert das um einige Hundertstel.',
     sure: 'Geschwindigkeiten stimmen auf etwa ein Zehntel, Sinken und Weite auf etwa ein Viertel.',
   },
   source: 'R. F. Stengel, Flight Dynamics (2004), Abschnitte 2.6 und 3.1; B. Etkin und L. D. Reid, Dynamics of Flight, Gleichungen 4.7,1 bis 4.7,4 und 4.9,18; J. R. Dormand und P. J. Prince (1980) für die Schritte.',
@@ -20,7 +20,7 @@ const words: typeof flightPathWorkingWords.en = {
     motion: 'Die Änderung der Geschwindigkeit ist minus Widerstand durch Masse minus g Sinus Gamma; die des Bahnwinkels Auftrieb minus Gewicht mal Kosinus Gamma, durch m V; die der Nickgeschwindigkeit Moment durch Trägheit',
   },
   rows: {
-    speed: 'Geschwindigkeit im Gleitflug', angle: 'Gleitwinkel', ratio: 'Gleitzahl', sink: 'Sinken', mass: 'Masse', margin: 'Stabilitätsmaß', ball: 'Der Ball landet bei', bank: 'Querlage am Ende', radius: 'Kurvenradius am Ende', turned: 'Gedreht um',
+    speed: 'Geschwindigkeit im Gleitflug', angle: 'Gleitwinkel', ratio: 'Gleitzahl', sink: 'Sinken', mass: 'Masse', margin: 'Stabilitätsmaß', ball: 'Der Ball landet bei', bank: 'Querlage am Ende', across: 'Kreis am Ende, Durchmesser', turned: 'Gedreht um',
   },
 };
 

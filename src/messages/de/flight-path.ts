@@ -50,6 +50,7 @@ const words: typeof flightPathWords.en = {
   turns: (a) =>
     `So schief fliegt er eine **${a.way === 'left' ? 'Links' : 'Rechts'}kurve**, am Ende auf einem Kreis von etwa **${a.across}** Durchmesser${a.tighter ? ', der noch enger wird' : ''}${a.aside === undefined ? '' : `, und landet **${a.aside}** ${a.way === 'left' ? 'links' : 'rechts'}`}.`,
   hardlyTurns: (a) => `So schief biegt er kaum nach ${a.way === 'left' ? 'links' : 'rechts'} ab: Wo er landet, ist er **${a.aside}** daneben.`,
+  straightOn: 'So schief fliegt er geradeaus: Eine Kurve sieht niemand.',
   rollsOver: (way) => `So schief rollt er nach **${way === 'left' ? 'links' : 'rechts'}** um: vor dem Werfen richten.`,
   steepTurn: (way) => `So schief fliegt er nach ${way === 'left' ? 'links' : 'rechts'} und hebt oder senkt die Nase steiler, als die Kurve hier verfolgt werden kann.`,
   crookedNoGlide: 'Mit diesem Gewicht an der Flügelspitze gleitet er nicht mehr.',
@@ -58,11 +59,11 @@ const words: typeof flightPathWords.en = {
     fin: 'Seitenleitwerk: Hinterkante steht nach rechts um', tip: 'Gewicht an der rechten Flügelspitze', twist: 'Linke Flügelhälfte vorn höher eingestellt um',
   },
   plan: {
-    above: 'Von oben', behind: 'Von hinten', aside: (distance, way) => `${distance} ${way === 'left' ? 'links' : 'rechts'}`,
+    above: 'Von oben', behind: 'Von hinten', aside: (distance, way) => `${distance} ${way === 'left' ? 'links' : 'rechts'}`, ahead: 'geradeaus',
     bank: (a) => `${a.time}: ${a.bank}`,
-    picture: (a) => `Darunter die Kurve von oben, im selben Maßstab: Sie endet ${a.distance} ${a.way === 'left' ? 'links' : 'rechts'}; und die Querlage von hinten.`,
+    picture: (aside) => `Darunter die Kurve von oben, im selben Maßstab: Sie endet ${aside}; und die Querlage von hinten.`,
   },
-  nowTurning: (a) => `Querlage ${a.bank}, ${a.aside} ${a.way === 'left' ? 'links' : 'rechts'}`,
+  nowTurning: (a) => `Querlage ${a.bank}, ${a.aside}`,
   caution: 'Weg von Gesichtern, Augen und Straßen werfen, niemand darf davor stehen; die Regeln zum Fliegen vor Ort und die Aufsicht gehen vor. Ballast an der Nase so festkleben, dass er nicht wegfliegen kann.',
 };
 

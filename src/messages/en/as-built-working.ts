@@ -7,7 +7,7 @@ export const asBuiltWorkingWords = topic('as-built-working', {
     tail: 'i: angle of the tailplane, front edge up; z with r and f: its rear and front edge; c: its chord. The wing’s the same way.',
     skew: 'ψ: the wing askew; d with l and r: left and right tip to the tail; s: half the span as it flies; l: along the body. A bowed body turns the fins by twice its bow over its free length.',
     supports: 'x: balance; x with f and r: the supports; m with r: what the rear one carries. The law of the lever.',
-    truth: 'A small step either way, flown by the model of the flight check; turns by small motions to the side, at the end of a glide from the hand’s height.',
+    truth: 'A small step either way, flown by the model of the flight check; turns by following the plane with the step, as the throw does, until it lands from the hand’s height.',
   },
   spoken: {
     hollow: (a: {hollow: string; fold: string}) => `the depth is a b sine f over the root of a squared plus b squared plus two a b cosine f: ${a.hollow} comes from a fold of ${a.fold}`,

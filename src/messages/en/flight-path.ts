@@ -55,6 +55,7 @@ export const flightPathWords = topic('flight-path', {
   turns: (a: {way: 'left' | 'right'; across: string; tighter: boolean; aside: string | undefined}) =>
     `Crooked like that it turns **${a.way}**, at the end on a circle about **${a.across}** across${a.tighter ? ' that is still getting tighter' : ''}${a.aside === undefined ? '' : `, and lands **${a.aside}** to the ${a.way}`}.`,
   hardlyTurns: (a: {way: 'left' | 'right'; aside: string}) => `Crooked like that it turns ${a.way} so little that it is **${a.aside}** aside where it lands.`,
+  straightOn: 'Crooked like that it flies straight on: nobody sees a turn.',
   rollsOver: (way: 'left' | 'right') => `Crooked like that it rolls over to the **${way}**: straighten it before you throw it.`,
   steepTurn: (way: 'left' | 'right') => `Crooked like that it turns ${way}, and noses up or down more steeply than a turn can be followed here.`,
   crookedNoGlide: 'With that weight at the tip it does not glide any more.',
@@ -63,10 +64,10 @@ export const flightPathWords = topic('flight-path', {
     fin: 'Fin: rear edge stands to the right by', tip: 'Weight at the right tip', twist: 'Left half of the wing set higher in front by',
   },
   plan: {
-    above: 'Seen from above', behind: 'Seen from behind', aside: (distance: string, way: 'left' | 'right') => `${distance} to the ${way}`,
+    above: 'Seen from above', behind: 'Seen from behind', aside: (distance: string, way: 'left' | 'right') => `${distance} to the ${way}`, ahead: 'straight ahead',
     bank: (a: {time: string; bank: string}) => `${a.time}: ${a.bank}`,
-    picture: (a: {distance: string; way: 'left' | 'right'}) => `Below, the turn seen from above to the same scale: it ends ${a.distance} to the ${a.way}; and the bank seen from behind.`,
+    picture: (aside: string) => `Below, the turn seen from above to the same scale: it ends ${aside}; and the bank seen from behind.`,
   },
-  nowTurning: (a: {bank: string; aside: string; way: 'left' | 'right'}) => `banked ${a.bank}, ${a.aside} to the ${a.way}`,
+  nowTurning: (a: {bank: string; aside: string}) => `banked ${a.bank}, ${a.aside}`,
   caution: 'Throw away from faces, eyes and roads, with nobody in front of you; keep to the rules for flying where you are and to whoever supervises. Tape the nose weight on so that it cannot fly off.',
 });

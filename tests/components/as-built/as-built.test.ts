@@ -5,10 +5,12 @@ import {defaultDesign} from '../../../src/calc/design/design.js';
 import type {GliderAsBuilt} from '../../../src/components/as-built/define.js';
 import type {GliderElement} from '../../../src/components/base/element.js';
 import '../../../src/components/as-built/define.js';
+import '../../../src/components/balance-point/define.js';
 import '../../../src/components/camber-shim/define.js';
 import '../../../src/components/design/define.js';
 import '../../../src/components/dimensions/define.js';
 import '../../../src/components/flight-check/define.js';
+import '../../../src/components/flight-path/define.js';
 import '../../../src/components/tail-shim/define.js';
 
 const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
@@ -27,6 +29,19 @@ async function type(element: GliderElement, id: string, written: string): Promis
   input.dispatchEvent(new Event('input', {bubbles: true, composed: true}));
   input.dispatchEvent(new Event('change', {bubbles: true}));
   await element.updateComplete;
+}
+
+async function choose(element: GliderElement, id: string, value: string): Promise<void> {
+  const select = there(element.shadowRoot?.querySelector<HTMLSelectElement>(`#${id}`));
+  select.value = value;
+  select.dispatchEvent(new Event('change', {bubbles: true}));
+  await element.updateComplete;
+}
+
+/** What is asked under weight and balance, in its order. */
+function weightFields(element: GliderElement): {readonly ids: string[]; readonly fieldset: Element} {
+  const fieldset = there([...element.shadowRoot?.querySelectorAll('fieldset') ?? []].find((each) => each.querySelector('legend')?.textContent === 'Weight and balance'));
+  return {fieldset, ids: [...fieldset.querySelectorAll('input, select')].map(({id}) => id)};
 }
 
 async function press(element: GliderElement, selector: string): Promise<void> {
@@ -74,7 +89,7 @@ describe('<glider-as-built>', () => {
   it('tells to which side it turns, and what is further out than the plane bears', async () => {
     const element = await gliding();
     await type(element, 'field-built.bow', '20');
-    expect(text(element, 'answer')).to.match(/turns right, on a circle of about \d+ m radius where it lands/);
+    expect(text(element, 'answer')).to.match(/turns right, on a circle about [\d.]+ m across where it lands/);
     expect(text(element, 'aside')).to.contain('Further out of true than it bears: the body, bowed.');
     expect(rowOf(element, 'bow').querySelector('.found')?.classList.contains('bad')).to.equal(true);
     await type(element, 'field-built.bow', '-20');
@@ -114,6 +129,7 @@ describe('<glider-as-built>', () => {
   it('finds the balance on one scale and two supports, the fitted weights taken off again', async () => {
     const element = await gliding();
     const wingAt = defaultDesign.arrangement.wingAt;
+    await choose(element, 'weighing-how', 'scale');
     for (const [id, value] of [['mass', '109'], ['front', '-100'], ['rear', '250'], ['reading', '40']] as const) await type(element, `weighing-${id}`, value);
     const whole = -0.1 + 0.35 * 40 / 109;
     expect(tidy(element.shadowRoot?.querySelector('.said')?.textContent)).to.contain('behind the wing’s front edge and weighs 109 g').and.to.contain('Without the weights listed it would weigh 80 g');
@@ -130,18 +146,105 @@ describe('<glider-as-built>', () => {
     expect(there(element.shadowRoot?.querySelector<HTMLButtonElement>('.use')).disabled).to.equal(true);
   });
 
-  it('takes what two fingers found, too', async () => {
+  it('takes what two fingers found first of all', async () => {
     const element = await fixture<GliderAsBuilt>(html`<glider-as-built units="metric"></glider-as-built>`);
-    const how = there(element.shadowRoot?.querySelector<HTMLSelectElement>('#weighing-how'));
-    how.value = 'fingers';
-    how.dispatchEvent(new Event('change', {bubbles: true}));
-    await element.updateComplete;
     expect(element.shadowRoot?.querySelector('#weighing-fitted')).to.equal(null);
     await type(element, 'weighing-mass', '95');
     await type(element, 'weighing-at', '48');
     await press(element, '.use');
     expect(element.state.design.measured.mass).to.be.closeTo(0.095, 1e-12);
     expect(element.state.design.measured.balance).to.be.closeTo(0.048, 1e-12);
+  });
+
+  it('takes a mass alone, and leaves the balance to be reckoned', async () => {
+    const element = await gliding();
+    const use = (): HTMLButtonElement => there(element.shadowRoot?.querySelector<HTMLButtonElement>('.use'));
+    expect(use().disabled).to.equal(true);
+    await type(element, 'weighing-mass', '109');
+    expect(tidy(element.shadowRoot?.querySelector('.said')?.textContent)).to.equal('It weighs 109 g. Without the weights listed it would weigh 80 g: that is what is kept.');
+    await press(element, '.use');
+    expect(element.state.design.measured.mass).to.be.closeTo(0.08, 1e-12);
+    expect(element.state.design.measured.balance).to.equal(undefined);
+    await type(element, 'weighing-at', 'there');
+    expect(use().disabled).to.equal(true);
+  });
+
+  it('asks first for the plane as it is thrown, and says of what is kept that the weights are off', async () => {
+    const element = await gliding();
+    const {ids, fieldset} = weightFields(element);
+    expect(ids).to.deep.equal(['weighing-mass', 'weighing-how', 'weighing-at', 'weighing-fitted', 'field-measured.mass', 'field-measured.balance']);
+    expect(fieldset.querySelector('details')).to.equal(null);
+    expect(field(element, 'weighing-at').getBoundingClientRect().height).to.be.greaterThan(20);
+    const label = (id: string): string => tidy(fieldset.querySelector(`label[for="${id}"]`)?.textContent);
+    expect(label('field-measured.mass')).to.equal('Weighs, listed weights off');
+    expect(label('field-measured.balance')).to.equal('Balances at, listed weights off');
+  });
+
+  it('finds a plane as planned whose planned weight and balance were typed as they are read off the plane, in every answer of the page', async () => {
+    const page = await fixture(html`<div><glider-design id="halfpenny" src="/demo/halfpenny.json" units="metric"></glider-design>
+      <glider-as-built design="halfpenny"></glider-as-built><glider-balance-point design="halfpenny"></glider-balance-point><glider-flight-check design="halfpenny"></glider-flight-check>
+      <glider-tail-shim design="halfpenny"></glider-tail-shim><glider-flight-path design="halfpenny"></glider-flight-path></div>`);
+    const element = there(page.querySelector('glider-as-built'));
+    const others = ['glider-balance-point', 'glider-flight-check', 'glider-tail-shim', 'glider-flight-path'].map((tag) => there(page.querySelector<GliderElement>(tag)));
+    const settle = async (): Promise<void> => { for (const each of [element, ...others]) await each.updateComplete; };
+    /** What is measured is no longer about so much, and leaves less to a range: all else stays. */
+    const sentence = (each: GliderElement): string => text(each, 'answer').replace(text(each, 'aside'), '').replaceAll('about ', '').trim();
+    for (let i = 0; i < 100 && !(element.result.ok && element.state.design.name === 'Halfpenny' && others.every((each) => text(each, 'answer').length > 20)); i++) {
+      await new Promise((resolve) => { setTimeout(resolve, 30); });
+    }
+    await settle();
+    const before = others.map(sentence);
+    await type(element, 'weighing-mass', '71');
+    await type(element, 'weighing-at', '31');
+    await press(element, '.use');
+    await settle();
+    expect(text(element, 'answer')).to.contain('m/s, as planned.').and.to.contain('What was measured is true enough.');
+    expect(studyOf(element).plane.mass).to.be.closeTo(0.071, 1e-9);
+    expect(studyOf(element).plane.balance).to.be.closeTo(0.031, 1e-9);
+    expect(tidy(rowOf(element, 'balance').textContent)).to.contain('true enough').and.to.contain('off by 0.1 mm');
+    others.forEach((each, i) => { expect(sentence(each), each.localName).to.equal(before[i]); });
+  });
+
+  it('says of a millimetre or a gram what the throw says of it', async () => {
+    const page = await fixture(html`<div><glider-design id="halfpenny-2" src="/demo/halfpenny.json" units="metric"></glider-design>
+      <glider-as-built design="halfpenny-2"></glider-as-built><glider-flight-path design="halfpenny-2"></glider-flight-path></div>`);
+    const element = there(page.querySelector('glider-as-built')), path = there(page.querySelector('glider-flight-path'));
+    const has = async (said: () => boolean): Promise<void> => { for (let i = 0; i < 100 && !said(); i++) await new Promise((resolve) => { setTimeout(resolve, 30); }); };
+    await has(() => element.state.design.name === 'Halfpenny' && element.result.ok && path.result.ok);
+    const crook = async (name: 'finEdge' | 'tipWeight', written: string): Promise<string> => {
+      Object.assign(path, {finEdge: undefined, tipWeight: undefined, [name]: written});
+      await path.updateComplete;
+      await has(() => text(path, 'answer').includes('Crooked'));
+      await path.updateComplete;
+      return text(path, 'answer');
+    };
+    const effect = (id: string): string => tidy(rowOf(element, id).querySelector('td')?.textContent);
+    const across = /a circle about ([\d.]+ m) across/;
+    const [, fin] = across.exec(effect('fin')) ?? [];
+    expect(fin).to.match(/\d m/);
+    expect(across.exec(await crook('finEdge', '1 mm'))?.[1]).to.equal(fin);
+    expect(effect('tip-weight')).to.equal('1 g at one tip: hardly turns');
+    expect(await crook('tipWeight', '1 g')).to.contain('it turns right so little that');
+    expect(text(element, 'truth')).to.contain('no circle less than 50 m across').and.not.to.contain('radius');
+  });
+
+  it('stacks the rows of its card on a narrow page, the last two things on one line', async () => {
+    for (const [width, lines] of [[360, 2], [800, 1]] as const) {
+      const box = await fixture<HTMLElement>(html`<div><glider-as-built units="metric" masses="29g@15mm" tail-angle="-1.2°"></glider-as-built></div>`);
+      box.style.inlineSize = `${String(width)}px`;
+      const element = there(box.querySelector('glider-as-built'));
+      await element.updateComplete;
+      const rows = [...element.shadowRoot?.querySelectorAll('.truth tbody tr') ?? []];
+      expect(rows.length).to.be.greaterThan(8);
+      for (const row of rows) {
+        const [check, off, within] = [...row.children].map((cell) => cell.getBoundingClientRect());
+        if (!check || !off || !within) throw new Error('not there');
+        expect(Math.min(off.bottom, within.bottom) - Math.max(off.top, within.top), tidy(row.textContent)).to.be.greaterThan(10);
+        if (lines === 2) expect(off.top, tidy(row.textContent)).to.be.at.least(check.bottom - 1);
+        else expect(off.top).to.be.lessThan(check.bottom - 10);
+        expect(within.right).to.be.lessThan(box.getBoundingClientRect().right + 0.5);
+      }
+    }
   });
 
   it('is a card to tick, which keeps its ticks while numbers change', async () => {

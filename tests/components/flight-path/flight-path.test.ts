@@ -175,7 +175,7 @@ describe('<glider-flight-path>', () => {
 
   it('turns by a heavy tip and by a twisted wing too, and says when it hardly turns, rolls over or glides no more', async () => {
     const element = await gliding();
-    await crook(element, 'tip', '0.2');
+    await crook(element, 'tip', '0.6');
     expect(text(element, 'answer')).to.contain('turns right so little that it is');
     await crook(element, 'tip', '-3');
     expect(text(element, 'answer')).to.contain('it turns left');
@@ -186,6 +186,18 @@ describe('<glider-flight-path>', () => {
     expect(text(element, 'answer')).to.match(/it rolls over to the left|it turns left/);
     await type(element, 'launch.height', '15000');
     expect(text(element, 'answer')).to.contain('it rolls over to the left: straighten it before you throw it');
+  });
+
+  it('says that it flies straight on where nobody could read how far aside it lands', async () => {
+    const element = await gliding();
+    await crook(element, 'twist', '0.01');
+    expect(studyOf(element).turn?.ok).to.equal(true);
+    expect(text(element, 'answer')).to.contain('Crooked like that it flies straight on');
+    const svg = await drawn(element);
+    await seek(element, 0.3);
+    for (const said of [text(element, 'answer'), svg.getAttribute('aria-label'), svg.textContent, node(element, 'output').textContent]) {
+      expect(tidy(said)).to.contain('straight').and.not.to.match(/\b0\.0 m to the|0\.0 m aside/);
+    }
   });
 
   it('moves the plane in both views by the keys, and says its bank', async () => {

@@ -6,6 +6,7 @@ import {flightOf, type Flight, type Trim} from '../flight.js';
 import {flyingPlane, loadedWith, type FlyingPlane} from '../flying-plane.js';
 import {glideAt, type Glide} from '../glide.js';
 import {trimmedFor} from '../trimmed.js';
+import {asGliding, rightThrow} from './as-gliding.js';
 import {airframeOf} from './plane-airframe.js';
 import {fly, type Throw} from './throw.js';
 import {ballLands} from './thrown-ball.js';
@@ -58,7 +59,7 @@ const stageOf = (comparison: Comparison): Stage => memo((plane, flight, body, la
   if (!(glide.speed * Math.cos(glide.angle) > Math.abs(wind))) {
     return refused({code: 'wind-above-speed', path: 'launch.wind', args: {kind: 'speed', wind: Math.abs(wind), speed: glide.speed}});
   }
-  const right = asGliding(glide, glide.speed, 0, {height, wind});
+  const right = rightThrow(glide, {height, wind});
   const own: Throw = {
     height, wind, speed: launch.speed ?? right.speed, angle: launch.angle ?? right.angle, attack: right.attack + launch.pitch,
   };
@@ -105,14 +106,6 @@ export function throwStudy(design: GliderDesign, comparison: Comparison, air: Ai
   const plane = flyingPlane(design);
   if (!plane.ok) return plane;
   return stages[comparison](plane.value, flightOf(design, air), design.body, design.launch, air);
-}
-
-/** The throw that leaves a plane flying through the air as in a glide, but at another speed or more steeply upwards. */
-function asGliding({angle, setting}: Glide, speed: number, steeper: number, {height, wind}: Pick<Throw, 'height' | 'wind'>): Throw {
-  const way = steeper - angle;
-  const along = speed * Math.cos(way) - wind, up = speed * Math.sin(way);
-  const hand = Math.atan2(up, along);
-  return {height, wind, speed: Math.hypot(along, up), angle: hand, attack: way + setting.attack - hand};
 }
 
 /** Whole grams at the nose that bring the balance forward by about {@link shifted}. */
