@@ -214,12 +214,12 @@ export class Fields {
     return html`<span id=${`${id}-problem`}>${standing.map((p) => html`<span class="problem" part="problem">${explain(this.#host, p)}</span>`)}</span>`;
   }
 
-  /** A disclosure for the fields that few readers need; it stands open while something in it is wrong. */
-  more(build: () => readonly TemplateResult[]): TemplateResult {
+  /** A disclosure for the fields that few readers need; it stands open while something in it is wrong, also with what is no dimension. */
+  more(build: () => readonly TemplateResult[], wrong = false): TemplateResult {
     const before = this.#troubled;
     this.#troubled = false;
     const fields = build();
-    const open = this.#troubled;
+    const open = wrong || this.#troubled;
     this.#troubled ||= before;
     return html`<details class="more" ?open=${open}><summary>${this.#host.say(commonWords).more}</summary><div class="fields">${fields}</div></details>`;
   }

@@ -56,8 +56,8 @@ export class BoardsAtHand {
 
   get wrong(): boolean { return this.#rows.some(({fields, countField}) => countField.problem !== undefined || fields.some(({field}) => field.problem !== undefined)); }
 
-  /** Something worth seeing is in it. */
-  get open(): boolean { return this.#rows.length > 0 || this.#unread; }
+  /** Whether the author's list could not be read, or not all of it. */
+  get unread(): boolean { return this.#unread; }
 
   #row(length: number, width: number, count: number, leftover: boolean): Row {
     const nth = this.#next++;

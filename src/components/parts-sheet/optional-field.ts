@@ -3,9 +3,9 @@ import type {TemplateResult} from 'lit';
 import {live} from 'lit/directives/live.js';
 import type {GliderElement} from '../base/element.js';
 
-/** What an optional field reads and keeps: `read` gives nothing for a text that will not do. */
+/** What an optional field reads and keeps: an author's text until a reader writes another; `read` gives nothing for a text that will not do. */
 export interface OptionalValue<T> {
-  get(): T | undefined;
+  get(): T | string | null | undefined;
   set(value: T | undefined): void;
   read(text: string): T | undefined;
   write(value: T): string;
@@ -24,16 +24,29 @@ export class OptionalField<T> {
     this.#value = value;
   }
 
-  /** Whether what is typed will not do. */
-  get wrong(): boolean { return this.#draft !== undefined && this.#draft.trim() !== '' && this.#value.read(this.#draft) === undefined; }
+  /** What to work with; nothing where nothing is written or it will not do. */
+  get value(): T | undefined { return this.#read(this.#given); }
+
+  /** Whether what is typed, or what the author wrote, will not do. */
+  get wrong(): boolean {
+    const text = this.#draft ?? this.#given;
+    return text.trim() !== '' && this.#read(text) === undefined;
+  }
+
+  get #given(): string {
+    const given = this.#value.get() ?? '';
+    return typeof given === 'string' ? given : this.#value.write(given);
+  }
+
+  #read(text: string): T | undefined { return text.trim() === '' ? undefined : this.#value.read(text); }
 
   /** `why` says what would do. */
   render(label: string, why: string, {disabled = false, hint = '', text = false} = {}): TemplateResult {
     const id = `field-${this.#name}`;
-    const value = this.#value.get();
+    const {value} = this;
     return html`<div class="field" part="field"><label for=${id}>${label}</label>
       <span class="q"><input id=${id} part="input" type="text" autocomplete="off" inputmode=${text ? 'text' : 'decimal'} placeholder=${hint} ?disabled=${disabled}
-        .value=${live(this.#draft ?? (value === undefined ? '' : this.#value.write(value)))}
+        .value=${live(this.#draft ?? (value === undefined ? this.#given : this.#value.write(value)))}
         aria-invalid=${this.wrong ? 'true' : 'false'} aria-describedby=${`${id}-problem`}
         @input=${(e: Event) => { this.#take((e.target as HTMLInputElement).value); }} @change=${() => { this.#committed(); }}></span>
       <span id=${`${id}-problem`}>${this.wrong ? html`<span class="problem" part="problem">${why}</span>` : ''}</span></div>`;
@@ -41,7 +54,7 @@ export class OptionalField<T> {
 
   #take(text: string): void {
     this.#draft = text;
-    if (!this.wrong) this.#value.set(text.trim() === '' ? undefined : this.#value.read(text));
+    if (!this.wrong) this.#value.set(this.#read(text));
     this.#host.requestUpdate();
   }
 

@@ -16,8 +16,8 @@ export interface OwnEntries {
   wanted: Wanted | null | undefined;
   cuts: WayToCut | null | undefined;
   spares: string | null | undefined;
-  atHand: number | null | undefined;
-  price: number | null | undefined;
+  atHand: number | string | null | undefined;
+  price: number | string | null | undefined;
   currency: string | null | undefined;
   splice: string | null | undefined;
 }
@@ -50,58 +50,71 @@ export class OwnQuestions {
       const read = readQuantity(text, 'count', {decimal: host.decimal});
       return read.ok ? read.value : undefined;
     };
-    const plain = (value: number): string => String(value).replace('.', host.decimal);
+    const plain = (value: number): string => (Number.isNaN(value) ? '' : String(value).replace('.', host.decimal));
     this.atHand = new OptionalField(host, 'at-hand', {
-      get: () => wholeFrom(host.atHand, mostAtHand), set: (value) => { host.atHand = value; },
+      get: () => host.atHand, set: (value) => { host.atHand = value; },
       read: (text) => wholeFrom(number(text), mostAtHand), write: plain,
     });
-    this.spares = new OptionalField(host, 'spares', {
-      get: () => host.spares ?? undefined, set: (value) => { host.spares = value; },
+    this.spares = new OptionalField<string>(host, 'spares', {
+      get: () => host.spares, set: (value) => { host.spares = value; },
       read: (text) => (sparesFrom(text, this.kits.value, host.decimal) === undefined ? undefined : text), write: (text) => text,
     });
     this.price = new OptionalField(host, 'price', {
-      get: () => host.price ?? undefined, set: (value) => { host.price = value; },
-      read: (text) => pricedAt(Number(text.trim().replace(host.decimal, '.'))), write: plain,
+      get: () => host.price, set: (value) => { host.price = value; }, read: (text) => priceFrom(text, host.decimal), write: plain,
     });
-    this.currency = new OptionalField(host, 'currency', {
-      get: () => host.currency ?? undefined, set: (value) => { host.currency = value; }, read: (text) => text.slice(0, 12), write: (text) => text,
+    this.currency = new OptionalField<string>(host, 'currency', {
+      get: () => host.currency, set: (value) => { host.currency = value; }, read: (text) => text.slice(0, 12), write: (text) => text,
     });
   }
 
   get wanted(): Wanted { return wantedOf(this.#host.wanted); }
   get cuts(): WayToCut { return this.#host.cuts === 'straight' ? 'straight' : 'free'; }
   /** How many gliders are laid out beyond those wanted. */
-  get spare(): number { return this.wanted === 'sheets' ? sparesFrom(this.#host.spares ?? '', this.kits.value, this.#host.decimal) ?? 0 : 0; }
-  get priceOfSheet(): number | undefined { return pricedAt(this.#host.price ?? undefined); }
+  get spare(): number { return this.wanted === 'sheets' ? sparesFrom(this.spares.value ?? '', this.kits.value, this.#host.decimal) ?? 0 : 0; }
+  get priceOfSheet(): number | undefined { return this.price.value; }
 
   /** Parts that the reader lets be glued up from lengths. */
-  get splice(): readonly PartId[] {
-    const named = (this.#host.splice ?? '').split(/\s+/);
-    return mayBeSpliced.filter((id) => named.includes(id));
-  }
+  get splice(): readonly PartId[] { return mayBeSpliced.filter((id) => this.#named.includes(id)); }
+
+  /** What an author wrote there that is no such part. */
+  get notSpliced(): readonly string[] { return this.#named.filter((name) => !mayBeSpliced.some((id) => id === name)); }
+
+  get #named(): readonly string[] { return (this.#host.splice ?? '').split(/\s+/).filter(Boolean); }
 
   /** How many sheets of the design's own board there are; undefined for as many as needed. */
-  get ownCount(): number | undefined { return this.wanted === 'sheets' ? wholeFrom(this.#host.atHand, mostAtHand) : undefined; }
+  get ownCount(): number | undefined { return this.wanted === 'sheets' ? this.atHand.value : undefined; }
 
   get others(): readonly Board[] { return this.wanted === 'sheets' ? this.boards.boards : none; }
 
   /** What keeps the question from being answered; what a field shows itself has no words of its own here. */
   get problems(): readonly Problem[] {
     const counts = [this.wanted === 'gliders' ? undefined : this.kits.problem, this.wanted === 'sheets' ? undefined : this.sheets.problem];
-    const optional = this.wanted !== 'sheets' ? [] : [['spares', this.spares.wrong], ['at-hand', this.atHand.wrong], ['boards', this.boards.wrong]] as const;
-    return [...counts.filter((problem) => problem !== undefined), ...optional.filter(([, wrong]) => wrong).map(([path]): Problem => ({code: 'quantity-empty', path}))];
+    const optional = this.wanted !== 'sheets' ? [] : [
+      ...this.spares.wrong ? [sparesUnread] : [], ...this.atHand.wrong ? [atHandUnread] : [], ...this.boards.wrong ? [{code: 'quantity-empty', path: 'boards'}] : [],
+    ];
+    return [...counts.filter((problem) => problem !== undefined), ...optional];
   }
 }
 
 const none: readonly Board[] = [];
 
+export const sparesUnread: Problem = {code: 'spares-unread', path: 'spares'};
+export const atHandUnread: Problem = {code: 'count-at-hand', path: 'at-hand', args: {most: mostAtHand}};
+
 /** Whether a problem is one of those fields', which show it themselves. */
 export const isOwn = ({path = ''}: Problem): boolean => /^(kits|sheets|spares|at-hand|boards)$/.test(path);
 
-const wholeFrom = (value: number | null | undefined, most: number): number | undefined =>
-  (Number.isInteger(value) && (value ?? 0) >= 1 && (value ?? 0) <= most ? value ?? undefined : undefined);
+const wholeFrom = (value: number | undefined, most: number): number | undefined =>
+  (value !== undefined && Number.isInteger(value) && value >= 1 && value <= most ? value : undefined);
 
-const pricedAt = (price: number | undefined): number | undefined => (price !== undefined && price >= 0 && price <= mostPrice ? price : undefined);
+/** A price with either decimal mark, but for the other one where it may part thousands. */
+function priceFrom(text: string, decimal: '.' | ','): number | undefined {
+  const written = text.trim();
+  const other = decimal === '.' ? ',' : '.';
+  if (!/^(\d+[.,]?\d*|[.,]\d+)$/.test(written) || written.includes(other) && /^[1-9]\d{0,2}[.,]\d{3}$/.test(written)) return undefined;
+  const price = Number(written.replace(',', '.'));
+  return price <= mostPrice ? price : undefined;
+}
 
 /** A number of spare gliders, or a share of those wanted, in whole gliders. */
 function sparesFrom(text: string, kits: number, decimal: '.' | ','): number | undefined {

@@ -80,8 +80,8 @@ export class GliderPartsSheet extends Calculator<Found> {
   static override readonly shortNames = shortNames;
   static override properties = {
     ...Calculator.properties, ...shortProperties(shortNames), kits: {type: Number}, sheets: {type: Number}, wanted: {type: String},
-    cuts: {type: String}, spares: {type: String}, atHand: {type: Number, attribute: 'at-hand'}, boards: {type: String}, pieces: {type: String},
-    splice: {type: String}, price: {type: Number}, currency: {type: String},
+    cuts: {type: String}, spares: {type: String}, atHand: {type: String, attribute: 'at-hand'}, boards: {type: String}, pieces: {type: String},
+    splice: {type: String}, price: {type: String}, currency: {type: String},
   };
   static override styles = [...Calculator.styles, partsSheetStyles];
 
@@ -105,11 +105,11 @@ export class GliderPartsSheet extends Calculator<Found> {
   /** How many gliders more are cut in case, or what share of those wanted. */
   declare spares: string | null | undefined;
   /** Sheets of the design's board at hand; as many as needed unless given. */
-  declare atHand: number | null | undefined;
+  declare atHand: number | string | null | undefined;
   declare boards: string | undefined;
   declare pieces: string | undefined;
   declare splice: string | null | undefined;
-  declare price: number | null | undefined;
+  declare price: number | string | null | undefined;
   declare currency: string | null | undefined;
 
   protected override readonly paths = dimensionPaths.filter((path) => read.test(path));

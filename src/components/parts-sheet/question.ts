@@ -6,9 +6,11 @@ import {sheetQuestionWords} from '../../messages/en/sheet-question.js';
 import {sheetWords} from '../../messages/en/sheet.js';
 import type {Fields} from '../base/fields.js';
 import type {GliderElement} from '../base/element.js';
+import {explain} from '../base/explain.js';
 import {boardField} from './board-field.js';
 import {wantedOf} from './found.js';
-import {mayBeSpliced, mostAtHand, mostPrice, type OwnEntries, type OwnQuestions} from './own-questions.js';
+import {notices, notSplicedSentence, priceUnread} from './own-notices.js';
+import {atHandUnread, mayBeSpliced, sparesUnread, type OwnEntries, type OwnQuestions} from './own-questions.js';
 
 /** Fields behind the few that most readers need. */
 const more: readonly DimensionPath[] = [
@@ -35,7 +37,7 @@ export function question(asking: Asking): TemplateResult {
   const of = (path: DimensionPath): TemplateResult => fields.of(path, {disabled: locked(path)});
   const sheets = own.sheets.render(words.sheetsAtHand, lockedOwn('sheets'));
   const kits = own.kits.render(words.kits, lockedOwn('kits'));
-  const spares = own.spares.render(ownWords.spares, ownWords.sparesUnread, {disabled: lockedOwn('spares'), hint: '0'});
+  const spares = own.spares.render(ownWords.spares, explain(host, sparesUnread), {disabled: lockedOwn('spares'), hint: '0'});
   return html`<div class="fields">
     ${choice(asking, 'wanted', words.wanted, ['sheets', 'gliders', 'span'] as const, words.questions, wanted, (to) => { host.wanted = wantedOf(to); })}
     ${boardField(host, locked('board.length') || locked('board.width'))}
@@ -47,15 +49,15 @@ export function question(asking: Asking): TemplateResult {
     ${fields.more(() => [
       ...wanted === 'span' ? [of('wing.span')] : [], ...more.map(of),
       ...wanted === 'sheets' ? [
-        own.price.render(ownWords.price, ownWords.numberUnread({most: host.write(mostPrice, 'count')}), {disabled: lockedOwn('price')}),
+        own.price.render(ownWords.price, priceUnread(host), {disabled: lockedOwn('price')}),
         own.currency.render(ownWords.currency, '', {disabled: lockedOwn('currency'), text: true}),
       ] : [],
       ...wanted === 'sheets' && searches ? [
-        own.atHand.render(ownWords.atHand, ownWords.countUnread({most: String(mostAtHand)}), {disabled: lockedOwn('at-hand'), hint: ownWords.asNeeded}),
+        own.atHand.render(ownWords.atHand, explain(host, atHandUnread), {disabled: lockedOwn('at-hand'), hint: ownWords.asNeeded}),
         own.boards.render(lockedOwn('boards')),
       ] : [],
       ...searches ? [splicing(asking)] : [],
-    ])}
+    ], notices(host, own, searches).length > 0 || wanted === 'sheets' && searches && own.atHand.wrong)}
   </div>`;
 }
 
@@ -77,5 +79,6 @@ function splicing({host, own, lockedOwn}: Asking): TemplateResult {
       const {checked} = e.target as HTMLInputElement;
       host.splice = mayBeSpliced.filter((each) => (each === id ? checked : own.splice.includes(each))).join(' ');
       host.dispatchEvent(new Event('change', {bubbles: true}));
-    }}> ${words.splicedParts[id]}</label>`)}</fieldset>`;
+    }}> ${words.splicedParts[id]}</label>`)}
+    ${own.notSpliced.length > 0 ? html`<p class="problem" part="problem">${notSplicedSentence(host, own)}</p>` : nothing}</fieldset>`;
 }

@@ -13,6 +13,7 @@ import {handBar} from './hand-bar.js';
 import {sameAsked, type Asked} from './job-of.js';
 import type {LaidOut} from './laid-out.js';
 import {Layouts} from './layouts.js';
+import {notices} from './own-notices.js';
 import type {OwnQuestions} from './own-questions.js';
 import {Panels} from './panels.js';
 import type {GliderPartsSheet} from './parts-sheet.js';
@@ -79,9 +80,9 @@ export class View {
     const words = host.say(sheetWords);
     const {cut, span} = found;
     const {cuts} = this.#own;
-    const why = reasons(host, found);
     const hand = this.#hand;
     const searches = host.shows('search');
+    const why = [...reasons(host, found), ...host.shows('question') ? [] : notices(host, this.#own, searches)];
     const empty = cut.plans.length === 0;
     const piece = hand.piece;
     return html`${why.length > 0 ? html`<div class="reasons">${why.map((reason) => html`<p class="problem" part="problem">${reason}</p>`)}</div>` : nothing}

@@ -4,7 +4,6 @@ const words: typeof sheetQuestionWords.en = {
   cuts: 'So wird geschnitten',
   ways: {free: 'an jedem Umriss entlang', straight: 'gerade, von Kante zu Kante'},
   spares: 'Gleiter in Reserve oder %',
-  sparesUnread: 'Schreiben, wie viele Gleiter in Reserve, etwa 2, oder einen Anteil wie 10 %: höchstens die Hälfte dazu und 20.',
   atHand: 'So viele dieser Platten sind da',
   asNeeded: 'nach Bedarf',
   others: 'Andere Platten und Reststücke',
@@ -19,10 +18,10 @@ const words: typeof sheetQuestionWords.en = {
   unreadBoards: 'Die Liste der Platten in dieser Seite ist nicht zu lesen: etwa „400mm@300mm@2“, also Länge, Breite und wie viele.',
   splice: 'Darf aus Längen geklebt werden',
   splicedParts: {wing: 'Flügel', body: 'Rumpf', tailplane: 'Höhenleitwerk', fin: 'Seitenleitwerke'},
+  notSpliced: (a) => `„${a.names}“ in dieser Seite ist kein Teil, das aus Längen geklebt werden darf: Es gibt ${a.parts}.`,
   price: 'Preis einer Platte',
   currency: 'Währung',
   numberUnread: (a) => `Eine einfache Zahl von 0 bis ${a.most} schreiben.`,
-  countUnread: (a) => `Eine ganze Zahl von 1 bis ${a.most} schreiben, oder nichts für so viele wie nötig.`,
 };
 
 export default words;

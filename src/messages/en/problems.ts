@@ -61,6 +61,8 @@ export const problemWords = topic<Readonly<Record<string, (a: Said) => string>>>
   'weight-too-much': (a) => `Here it would take ${a['mass'] ?? ''}, more than the plane weighs: put the weight further from the wing.`,
   'pieces-too-light': (a) => `${a['count'] ?? ''} of these are too light wherever they go: take more, or heavier ones.`,
   'pieces-too-heavy': (a) => `${a['count'] ?? ''} of these are too heavy wherever they go: take fewer, or lighter ones.`,
+  'count-at-hand': (a) => `Sheets at hand: write a whole number from 1 to ${a['most'] ?? ''}, or nothing for as many as needed.`,
+  'spares-unread': () => 'Spare gliders: write how many, such as 2, or a share such as 10 %, at most half as many again and 20.',
   'count-out-of-range': (a) => `Give a whole number from ${a['least'] ?? ''} to ${a['most'] ?? ''}.`,
   'margin-too-wide': (a) => `An unused edge of ${a['edge'] ?? ''} all round leaves nothing of a sheet of ${a['length'] ?? ''} by ${a['width'] ?? ''}.`,
   'overlap-too-wide': (a) => `Pages that meet can show at most ${a['most'] ?? ''} together.`,

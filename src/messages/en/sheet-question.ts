@@ -8,7 +8,6 @@ export const sheetQuestionWords = topic('sheet-question', {
   cuts: 'How you cut',
   ways: {free: 'along any outline', straight: 'straight, edge to edge'},
   spares: 'Spare gliders, or %',
-  sparesUnread: 'Write how many spare gliders, such as 2, or a share such as 10 %: at most half as many again and 20.',
   atHand: 'Of these boards you have',
   asNeeded: 'as needed',
   others: 'Other boards and pieces left over',
@@ -23,8 +22,9 @@ export const sheetQuestionWords = topic('sheet-question', {
   unreadBoards: 'The author’s list of boards cannot be read: it should look like “400mm@300mm@2”, length, width and how many.',
   splice: 'May be glued up from lengths',
   splicedParts: spliced,
+  notSpliced: (a: {names: string; parts: string}) =>
+    `The author’s “${a.names}” is no part that may be glued up from lengths: there are ${a.parts}.`,
   price: 'Price of a sheet',
   currency: 'Currency',
   numberUnread: (a: {most: string}) => `Write a plain number from 0 to ${a.most}.`,
-  countUnread: (a: {most: string}) => `Write a whole number from 1 to ${a.most}, or nothing for as many as needed.`,
 });

@@ -158,6 +158,75 @@ describe('the search of <glider-parts-sheet>', () => {
   });
 });
 
+describe('what an author writes that will not do', () => {
+  const problem = (element: GliderPartsSheet, name: string): string => text(element, `[id="field-${name}-problem"]`);
+  const value = (element: GliderPartsSheet, name: string): string => (one(element, `[id="field-${name}"]`) as HTMLInputElement).value;
+  const shown = (element: GliderPartsSheet): string => `${plain(element.shadowRoot?.textContent)} ${[...element.shadowRoot?.querySelectorAll('input') ?? []].map((input) => input.value).join(' ')}`;
+
+  it('is said beside its field like what a reader types, and mended there', async () => {
+    for (const [name, written, said] of [
+      ['at-hand', '0', 'from 1 to 99'], ['at-hand', '-1', 'from 1 to 99'], ['at-hand', 'some', 'from 1 to 99'],
+      ['spares', '1000%', 'at most half as many again'], ['spares', '-10%', 'at most half as many again'],
+    ] as const) {
+      const element = await sheet();
+      element.setAttribute(name, written);
+      await waitUntil(() => problem(element, name).includes(said), `${name} ${written}`);
+      expect(element.result.ok, written).to.equal(false);
+      expect(value(element, name)).to.equal(written);
+      expect(element.shadowRoot?.querySelector('.answer')?.classList.contains('stale')).to.equal(true);
+      expect(shown(element), written).not.to.match(/NaN|undefined|Infinity/);
+      const input = one(element, `[id="field-${name}"]`) as HTMLInputElement;
+      expect(input.getAttribute('aria-invalid')).to.equal('true');
+      expect(input.checkVisibility(), 'to be seen').to.equal(true);
+      input.value = '2';
+      input.dispatchEvent(new Event('input', {bubbles: true}));
+      await element.updateComplete;
+      expect(element.result.ok).to.equal(true);
+      expect(problem(element, name)).to.equal('');
+    }
+  });
+
+  it('is said under the answer where there is no question', async () => {
+    for (const [name, written, said] of [
+      ['at-hand', '-1', 'Sheets at hand: write a whole number from 1 to 99'], ['spares', '-10%', 'Spare gliders: write how many'],
+      ['price', 'abc', 'Price of a sheet: Write a plain number'], ['splice', 'nope 7', '“nope 7” is no part'], ['pieces', 'two', 'list of boards cannot be read'],
+    ] as const) {
+      const element = await sheet(html`<glider-parts-sheet hide="question"></glider-parts-sheet>`);
+      element.setAttribute(name, written);
+      await waitUntil(() => plain(element.shadowRoot?.textContent).includes(said), `${name} ${written}`);
+    }
+  });
+
+  it('is no price where it is no plain number, and a price with the decimal mark of the page’s language or the other one', async () => {
+    for (const written of ['-4.5', '1e300', 'abc', '10001', 'NaN', '1,500']) {
+      const element = await sheet(html`<glider-parts-sheet price=${written}></glider-parts-sheet>`);
+      await waitUntil(() => problem(element, 'price').includes('plain number from 0'), written);
+      expect(value(element, 'price')).to.equal(written);
+      expect(one(element, '[id="field-price"]').checkVisibility(), 'to be seen').to.equal(true);
+      expect(result(element).price, written).to.equal(undefined);
+      expect(text(element, '[part=aside]')).not.to.match(/costs|NaN/);
+    }
+    for (const [lang, written, field] of [['en', '4,50', '4.5'], ['en', '4.50', '4.5'], ['de', '4,50', '4,5'], ['de', '4.5', '4,5'], ['de', '0,125', '0,125']] as const) {
+      const element = await sheet(html`<glider-parts-sheet lang=${lang} price=${written}></glider-parts-sheet>`);
+      await waitUntil(() => value(element, 'price') === field, `${lang} ${written}`);
+      expect(result(element).price).to.equal(Number(written.replace(',', '.')));
+      expect(problem(element, 'price')).to.equal('');
+    }
+    const element = await sheet();
+    element.price = NaN;
+    await element.updateComplete;
+    expect(shown(element)).not.to.contain('NaN');
+  });
+
+  it('is named where no part may be glued up by such a name, and the others count', async () => {
+    const element = await sheet(html`<glider-parts-sheet splice="nope body 7"></glider-parts-sheet>`);
+    expect(text(element, '.splice .problem')).to.contain('“nope 7” is no part');
+    expect(one(element, '.splice .problem').checkVisibility(), 'to be seen').to.equal(true);
+    expect((one(element, 'input[name=body]') as HTMLInputElement).checked).to.equal(true);
+    expect(element.result.ok).to.equal(true);
+  });
+});
+
 describe('a search in slices', () => {
   const job: Job = {
     parts: [{id: 'wing', outline: [{x: 0, y: 0}, {x: 0.1, y: 0}, {x: 0.1, y: 0.05}, {x: 0, y: 0.05}], count: 10_000, mayTurn: true, mayMirror: true}],
