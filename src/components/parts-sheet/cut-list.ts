@@ -83,8 +83,8 @@ function pieceRow(host: GliderElement, {piece, plan}: Row, several: boolean, poi
   const on = (): void => { pointing.point(number); };
   const off = (): void => { pointing.point(undefined); };
   return html`<tr class=${number === pointing.lit ? 'lit' : ''} @pointerenter=${on} @pointerleave=${off} @focusin=${on} @focusout=${off}>
-    <th scope="row"><button type="button" class="piece" part="button" aria-pressed=${pointing.isHeld(piece, plan) ? 'true' : 'false'} aria-label=${words.show({number, part: name})}
-      @focus=${() => { pointing.take(number); }} @click=${() => { pointing.hold(number); }}>${number}</button> ${name}</th>
+    <th scope="row"><span class="named"><button type="button" class="piece" part="button" aria-pressed=${pointing.isHeld(piece, plan) ? 'true' : 'false'} aria-label=${words.show({number, part: name})}
+      @focus=${() => { pointing.take(number); }} @click=${() => { pointing.hold(number); }}>${number}</button> <span>${name}</span></span></th>
     <td class="number">${bareSize(host, part.outline)}</td>
     ${several ? html`<td class="number">${words.sheetNumbers(plan.first, plan.alike)}</td>` : nothing}
     <td class="number">${place(host, placed.x)}</td><td class="number">${place(host, placed.y)}</td></tr>`;

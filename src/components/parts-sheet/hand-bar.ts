@@ -46,7 +46,8 @@ function contents(host: GliderElement, hand: Hand, laid: LaidOut): TemplateResul
 function told(host: GliderElement, hand: Hand): string {
   const words = host.say(sheetSearchWords);
   const {piece} = hand;
-  if (!piece) return words.handHelp;
+  // where a finger points there may be no keys at all
+  if (!piece) return matchMedia('(pointer: coarse)').matches ? words.handHelpTouch : words.handHelp;
   if (hand.isAsking) return words.asking;
   const {part, placed: {x, y}, number} = piece;
   const where = {part: `${String(number)} ${pieceName(host, part)}`, across: host.write(x, 'length', {fraction: 32}), up: host.write(y, 'length', {fraction: 32})};

@@ -16,9 +16,11 @@ export const partsSheetStyles = css`
   .list tbody { border-block-end: 1px solid var(--_rule); }
   .list td { white-space: nowrap; }
   .list th[scope='row'] { white-space: nowrap; }
+  .list .named { display: flex; align-items: center; gap: .3rem; }
+  .list .named > span { min-inline-size: 0; hyphens: auto; }
   .list .note td { white-space: normal; color: var(--_soft); font-size: .94em; line-height: 1.4; padding-block: 0 .4rem; }
   .list .lit > * { background: var(--_accent-soft); }
-  button.piece { min-inline-size: 2rem; min-block-size: 1.6rem; padding: 0 .25rem; border-color: var(--_rule); font-variant-numeric: tabular-nums; margin-inline-end: .3rem; }
+  button.piece { min-inline-size: 2rem; min-block-size: 1.6rem; padding: 0 .25rem; border-color: var(--_rule); font-variant-numeric: tabular-nums; flex: none; }
   button.piece[aria-pressed='true'] { border-color: var(--_accent); color: var(--_accent); }
   .corner { white-space: nowrap; }
   .making { display: grid; gap: .8rem; padding-block: .5rem .4rem; }
@@ -66,9 +68,12 @@ export const partsSheetStyles = css`
     .list th, .list td { padding-inline-end: .4rem; }
     .list table { font-size: .84em; min-inline-size: 0; }
     .list th[scope='row'] { white-space: normal; }
-    button.piece { margin-inline-end: 0; }
   }
-  @media (pointer: coarse) { button.piece { min-inline-size: 44px; min-block-size: 44px; } summary { min-block-size: 44px; align-content: center; } }
+  @media (pointer: coarse) {
+    button.piece { min-inline-size: 44px; min-block-size: 44px; }
+    summary { min-block-size: 44px; align-content: center; }
+    .splice label, .q input, .q select { min-block-size: 44px; }
+  }
   @media print {
     .templates, .search, .hand, .steps .now { display: none; }
     .not-to-scale { display: block; margin: 0; font-weight: 600; }

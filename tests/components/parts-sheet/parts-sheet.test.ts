@@ -158,6 +158,22 @@ describe('<glider-parts-sheet>', () => {
     expect(all(element, '.card > div > .problem').map(({textContent}) => plain(textContent)).join(' ')).to.contain('50 mm is not');
   });
 
+  it('keeps the number and the name of a part on one line of a narrow list', async () => {
+    for (const lang of ['en', 'de']) {
+      const host = await fixture<HTMLElement>(html`<div style="inline-size: 328px"><glider-parts-sheet lang=${lang}></glider-parts-sheet></div>`);
+      const element = host.querySelector<GliderPartsSheet>('glider-parts-sheet');
+      if (!element) throw new Error('no element');
+      await waitUntil(() => text(element, '.list').includes(lang === 'de' ? 'Höhenleitwerk' : 'Tailplane'), lang);
+      for (const head of all(element, '.list th[scope=row]')) {
+        const [number, name] = [...head.querySelectorAll('button, span > span')].map((each) => each.getBoundingClientRect());
+        if (!number || !name) throw new Error('no number or no name');
+        expect(name.left, plain(head.textContent)).to.be.at.least(number.right);
+        expect(name.top, plain(head.textContent)).to.be.below(number.bottom);
+        expect(name.bottom, plain(head.textContent)).to.be.above(number.top);
+      }
+    }
+  });
+
   it('takes what is no number of gliders for a problem, not for an error', async () => {
     const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet kits="many"></glider-parts-sheet>`);
     expect(element.result.ok).to.equal(false);

@@ -266,6 +266,24 @@ async function shifted(key: string): Promise<void> {
 }
 
 describe('a part in hand', () => {
+  it('is explained for fingers first where those point, and for keys after that', async () => {
+    const given = window.matchMedia.bind(window);
+    try {
+      for (const coarse of [true, false]) {
+        window.matchMedia = (query) => given(query === '(pointer: coarse)' ? coarse ? 'all' : 'not all' : query);
+        const element = await sheet();
+        (one(element, 'details.hand') as HTMLDetailsElement).open = true;
+        await waitUntil(() => text(element, '.told') !== '', 'it is explained');
+        const said = text(element, '.told');
+        expect(said).to.match(/^Drag a part in the picture/);
+        expect(said.includes('“Turn”') && said.indexOf('“Turn”') < said.indexOf('“Hold here”') && said.indexOf('“Hold here”') < said.indexOf('arrow keys')).to.equal(coarse);
+        expect(said).to.contain('Escape puts it back');
+      }
+    } finally {
+      window.matchMedia = given;
+    }
+  });
+
   const piece = (element: GliderPartsSheet, nth: number): HTMLButtonElement => {
     const button = element.shadowRoot?.querySelectorAll<HTMLButtonElement>('button.piece')[nth - 1];
     if (!button) throw new Error('no such piece');
