@@ -2,8 +2,9 @@ import {carriedAlong} from '../as-built/carry.js';
 import type {Problem} from '../problem.js';
 import type {SystemOfUnits} from '../units/kinds.js';
 import {clashesOf} from './clashes.js';
-import {defaultDesign, withValues} from './design.js';
+import {defaultDesign, sameValue, valueAt, withValues} from './design.js';
 import type {GliderDesign} from './design.js';
+import {dimensionPaths} from './dimensions.js';
 import type {DimensionPath, DimensionValue} from './dimensions.js';
 import {checkValue} from './read-dimension.js';
 
@@ -26,6 +27,8 @@ export interface DesignState {
   readonly notices: readonly Problem[];
   /** The units that the page's author chose for everything that reads this glider. */
   readonly units?: SystemOfUnits;
+  /** How often another glider was put in the place of the one before, as when a file was opened; left out before the first time. */
+  readonly gliders?: number;
   /** Clashes between values; each names the path it belongs beside. */
   readonly problems: readonly Problem[];
 }
@@ -62,8 +65,8 @@ export function createDesignStore(design: GliderDesign = defaultDesign): DesignS
   let state = stateOf(1, {design, texts: {}, refused: {}, notices: []});
   const listeners = new Set<(state: DesignState) => void>();
   const become = (changed: Partial<Kept>): void => {
-    const {design, texts, refused, notices, units}: Kept = {...state, ...changed};
-    state = stateOf(state.revision + 1, {design, texts, refused, notices, ...(units && {units})});
+    const {design, texts, refused, notices, units, gliders}: Kept = {...state, ...changed};
+    state = stateOf(state.revision + 1, {design, texts, refused, notices, ...(units && {units}), ...(gliders !== undefined && {gliders})});
     for (const listener of [...listeners]) listener(state);
   };
   return {
@@ -97,7 +100,11 @@ export function createDesignStore(design: GliderDesign = defaultDesign): DesignS
       listeners.add(listener);
       return () => { listeners.delete(listener); };
     },
-    replace(design, {texts = {}, refused = {}, notices = []} = {}) { become({design, texts, refused, notices}); },
+    replace(design, {texts = {}, refused = {}, notices = []} = {}) {
+      // the same glider given back, as after a file that could not be read, is no other one
+      const other = dimensionPaths.some((path) => !sameValue(valueAt(design, path), valueAt(state.design, path)));
+      become({design, texts, refused, notices, ...(other && {gliders: (state.gliders ?? 0) + 1})});
+    },
     present(units) {
       if (units === state.units) return;
       const {units: _, ...rest} = state;

@@ -8,11 +8,13 @@ import {blameOf, usualCauses, type Blame, type CauseId} from './causes.js';
 import type {Change} from './change.js';
 import {leversFor, type Way} from './levers.js';
 import {behindLimit, problemBehindLimit} from './limit.js';
-import {checkSeen, type ChangeId, type Past, type Seen} from './seen.js';
-import {moreDihedral, straightening, tallerFins, type Straightenings} from './straightening.js';
+import {blamedOf, likelihoodOf, measuredTurns, turnOf, type MeasuredId, type MeasuredTurns} from './measured-turns.js';
+import {noGlideOf} from './no-glide.js';
+import {checkSeen, type ChangeId, type Past, type Seen, type Sight} from './seen.js';
+import {moreDihedral, seenTurn, straightening, tallerFins, type Straightenings} from './straightening.js';
 import {fitOf, suspectsFor, type Fit} from './suspects.js';
 import {halvingsAfter, leftOver, nextAfter, triesOf, type Next} from './thread.js';
-import {bySide, everyTime, weigh, type Fact} from './weighing.js';
+import {bySide, everyTime, fasterNow, weigh, type Fact} from './weighing.js';
 
 /** Why it may have flown like that, and what mends it. */
 export interface Cause {
@@ -30,7 +32,9 @@ export interface Advice extends Next {
   readonly seen: Seen;
   /** The most likely first; none after a good glide. */
   readonly causes: readonly Cause[];
-  /** What to try before anything else: the throw, or what only has to be held fast, where it is nearly as likely: that costs nothing. */
+  /** By the model the likeliest cause would not make this plane fly as it was seen to, or what was measured turns it the other way: its numbers are not quite the plane that was thrown. */
+  readonly unlike: boolean;
+  /** What to try before anything else: the throw, or what only has to be held fast, where it is nearly as likely: that costs nothing. What was measured comes before it. */
   readonly first: {readonly cause: Cause; readonly change: Change} | undefined;
   readonly study: ThrowStudy;
 }
@@ -39,18 +43,25 @@ export interface Advice extends Next {
 export const usualStep = 0.9;
 const stepLimits = [0.8, 0.95] as const;
 
-/** What costs nothing is tried first where it is nearly as likely as the likeliest cause. */
-const nearlyAsLikely = 0.5;
+/**
+ * What costs nothing is tried first where it is nearly as likely as the likeliest cause: as likely as that was before anyone tried to mend it, so that a check
+ * which costs nothing does not come up only after a change. Common practice, no source.
+ */
+const nearlyAsLikely = 0.45;
 const free: ReadonlySet<string> = new Set<ChangeId>(['throw', 'calm', 'secure']);
 
-/** Speeds over the stall's that trimming goes no slower than. */
-const slowestTrim = 1.1, usualTrim = 1.2;
+/** What the model's flight straight ahead shows to somebody beside it. */
+const fromBeside: ReadonlySet<Sight> = new Set<Sight>(['dives', 'swoops', 'zooms', 'drops']);
+
+/** Speed over the stall's that trimming goes no slower than. */
+const slowestTrim = 1.1;
 
 /**
  * What to do after a throw: causes in order of likelihood for this design, with the change that mends each in its own numbers, and which to try first. The usual
  * causes of what was seen are weighed by what the model knows of the plane, by how it would fly for each of them, by what was measured, and by what has been tried.
  *
- * Refused: 'balance-behind-limit' {margin, least, forward, mass, at} whatever was seen, where the plane is unstable or balances behind the least static margin wanted;
+ * Refused whatever was seen: 'balance-behind-limit' {margin, least, forward, mass, at} where the plane is unstable or balances behind the least static margin wanted,
+ * 'trim-dives' or 'trim-stalls' {edge} where it would only do that as it is set (`tailRemedy` mends it);
  * 'throw-number-out-of-range', 'throw-too-fast', 'throw-too-slow' for what nobody can have measured; and as `flyingPlane`, `flightOf` and `throwStudy`.
  */
 export const adviceFor = memo((design: GliderDesign, seen: Seen, history: readonly Past[]): Outcome<Advice> => {
@@ -62,32 +73,43 @@ export const adviceFor = memo((design: GliderDesign, seen: Seen, history: readon
   if (wrong) return wrong;
   const flight = flightOf(design);
   if (!flight.ok) return flight;
+  const {trim} = flight.value;
+  if (!trim.ok && noGlideOf(flight.value)) return trim;
   const study = throwStudy(design, 'one');
   if (!study.ok) return study;
   const next = nextAfter(seen, history);
-  const causes = causesOf(design, flight.value, study.value, seen, history);
-  return good({...next, seen, causes, first: firstOf(causes), study: study.value});
+  return good({...next, seen, ...causesOf(design, flight.value, study.value, seen, history), study: study.value});
 });
 
-function causesOf(design: GliderDesign, flight: Flight, study: ThrowStudy, seen: Seen, history: readonly Past[]): readonly Cause[] {
+type Found = Pick<Advice, 'causes' | 'first' | 'unlike'>;
+
+function causesOf(design: GliderDesign, flight: Flight, study: ThrowStudy, seen: Seen, history: readonly Past[]): Found {
   const halvings = halvingsAfter(seen, history);
   const turned = seen.what === 'left' || seen.what === 'right' ? seen.what : undefined;
-  const straight = turned !== undefined || seen.what === 'rolls' ? straightening(design, turned, halvings) : {};
-  const weighed = (Object.entries(usualCauses[seen.what]) as [CauseId, number][]).map(([id, usual]) => {
-    const fit = fitOf(suspectsFor(id, flight, design.body, study.glide, study.right), seen, study.glide);
-    const changes = changesFor(id, {design, flight, study, seen, halvings, straight}, fit);
+  const sideways = turned !== undefined || seen.what === 'rolls';
+  const straight = sideways ? straightening(design, turned, halvings) : {};
+  const measured = sideways ? measuredTurns(design) : {}, blamed = blamedOf(measured, turned);
+  const usual = [
+    ...(Object.entries(blamed) as [MeasuredId, NonNullable<MeasuredTurns[MeasuredId]>][]).map(([id, one]) => [id, likelihoodOf(one)] as const),
+    ...Object.entries(usualCauses[seen.what]) as [CauseId, number][],
+  ];
+  const fits = usual.map(([id]) => fitOf(suspectsFor(id, flight, design.body, study.glide, study.right), seen, study.glide));
+  const weighed = usual.map(([id, often], i) => {
+    const changes = changesFor(id, {design, flight, study, seen, halvings, straight, blamed}, fits[i]);
     const tries = Math.max(0, ...changes.map((change) => triesOf(change.id, seen, history)));
     const weights = [
-      ...weigh(id, design, flight, study, fit), ...bySide(id, straight), ...everyTime(id, seen, history),
-      ...tries > 0 ? [[leftOver(id) ** tries, {id: 'tried', times: tries}] as const] : [],
+      ...weigh(id, design, flight, study, fits[i]), ...bySide(id, straight), ...everyTime(id, seen, history), ...fasterNow(id, study, history),
+      ...id in blamed ? [[1, blamed[id as MeasuredId]?.fact] as const] : [],
     ];
-    return {
-      id, blame: blameOf[id], weight: weights.reduce((product, [factor]) => product * factor, usual), changes,
-      facts: weights.flatMap(([, fact]) => (fact ? [fact] : [])),
-    };
-  });
+    const untried = weights.reduce((product, [factor]) => product * factor, often);
+    const facts = [...weights.flatMap(([, fact]) => (fact ? [fact] : [])), ...tries > 0 ? [{id: 'tried', times: tries} as const] : []];
+    return {cause: {id, blame: blameOf[id], changes, facts}, looks: fits[i]?.looks, untried, weight: untried * leftOver(id) ** tries};
+  }).sort((a, b) => b.weight - a.weight);
   const whole = weighed.reduce((sum, {weight}) => sum + weight, 0);
-  return weighed.map(({weight, ...cause}) => ({...cause, share: whole > 0 ? weight / whole : 1 / weighed.length})).sort((a, b) => b.share - a.share);
+  const listed = weighed.map((one) => ({...one, cause: {...one.cause, share: whole > 0 ? one.weight / whole : 1 / weighed.length}}));
+  const causes = listed.map(({cause}) => cause);
+  const turnsBack = turned !== undefined && turnOf(measured) * (turned === 'right' ? 1 : -1) < -seenTurn / 2;
+  return {causes, first: firstOf(listed, blamed), unlike: turnsBack || (fromBeside.has(seen.what) && listed.find(({looks}) => looks !== undefined)?.looks === 'otherwise')};
 }
 
 interface Case {
@@ -97,6 +119,7 @@ interface Case {
   readonly seen: Seen;
   readonly halvings: number;
   readonly straight: Straightenings;
+  readonly blamed: MeasuredTurns;
 }
 
 function changesFor(id: CauseId, one: Case, fit: Fit | undefined): readonly Change[] {
@@ -111,6 +134,7 @@ function changesFor(id: CauseId, one: Case, fit: Fit | undefined): readonly Chan
     case 'windy': return [{id: 'calm', wind: launch.wind, ...(launch.wind !== 0 && {values: {'launch.wind': 0}})}];
     case 'nose-heavy': return orMeasure(leversTowards('slower', design, flight, fit, one.halvings));
     case 'tail-heavy': return orMeasure(leversTowards('faster', design, flight, fit, one.halvings));
+    case 'bowed-body': case 'askew-wing': case 'uneven-tips': return only(one.blamed[id]?.change);
     case 'crooked-fin': case 'heavy-tip': case 'twisted-wing': return only(straight[id]?.change);
     case 'little-dihedral': return only(moreDihedral(design));
     case 'small-fin': return only(tallerFins(design));
@@ -132,19 +156,18 @@ function stepOf(way: Way, fit: Fit | undefined, halvings: number): number {
 
 /** Changes of balance or tail towards slower or faster; none where the model sees no room for them. */
 export function leversTowards(way: Way, design: GliderDesign, flight: Flight, fit: Fit | undefined, halvings: number): readonly Change[] {
-  const {trim, stall, best} = flight;
-  const usual = Math.max(best.speed, usualTrim * stall);
-  const step = stepOf(way, fit, halvings);
-  if (!trim.ok) return trim.problems[0]?.code === (way === 'slower' ? 'trim-dives' : 'trim-stalls') ? leversFor(design, flight, usual, way) : [];
-  const {speed} = trim.value.glide;
+  const {trim, stall} = flight;
+  if (!trim.ok) return [];
+  const {speed} = trim.value.glide, step = stepOf(way, fit, halvings);
   const wanted = way === 'slower' ? Math.max(speed * step, slowestTrim * stall) : speed / step;
   return way === 'slower' && wanted > 0.985 * speed ? [] : leversFor(design, flight, wanted, way);
 }
 
-function firstOf(causes: readonly Cause[]): Advice['first'] {
-  const [likeliest] = causes;
+function firstOf(listed: readonly {readonly cause: Cause; readonly untried: number; readonly weight: number}[], blamed: MeasuredTurns): Advice['first'] {
+  const [likeliest] = listed;
   if (!likeliest) return undefined;
-  const cause: Cause = causes.find(({changes: [change], share}) => change && free.has(change.id) && share >= nearlyAsLikely * likeliest.share) ?? likeliest;
+  const costsNothing = ({cause: {changes: [change]}, weight}: typeof likeliest): boolean => change !== undefined && free.has(change.id) && weight >= nearlyAsLikely * likeliest.untried;
+  const {cause} = likeliest.cause.id in blamed ? likeliest : listed.find(costsNothing) ?? likeliest;
   const [change] = cause.changes;
   return change && {cause, change};
 }

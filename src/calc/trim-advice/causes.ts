@@ -4,6 +4,7 @@ import type {Sight} from './seen.js';
 export type CauseId =
   | 'thrown-fast' | 'thrown-slow' | 'thrown-up' | 'thrown-down' | 'thrown-banked' | 'windy'
   | 'nose-heavy' | 'tail-heavy'
+  | 'bowed-body' | 'askew-wing' | 'uneven-tips'
   | 'lost-camber' | 'crooked-fin' | 'heavy-tip' | 'twisted-wing' | 'little-dihedral' | 'small-fin' | 'loose-tail' | 'loose-boards' | 'soft-wing';
 
 /** Whose doing it is: the hand's, the setting of balance and tail, or the building. */
@@ -12,6 +13,7 @@ export type Blame = 'throw' | 'trim' | 'build';
 export const blameOf: Readonly<Record<CauseId, Blame>> = {
   'thrown-fast': 'throw', 'thrown-slow': 'throw', 'thrown-up': 'throw', 'thrown-down': 'throw', 'thrown-banked': 'throw', 'windy': 'throw',
   'nose-heavy': 'trim', 'tail-heavy': 'trim',
+  'bowed-body': 'build', 'askew-wing': 'build', 'uneven-tips': 'build',
   'lost-camber': 'build', 'crooked-fin': 'build', 'heavy-tip': 'build', 'twisted-wing': 'build', 'little-dihedral': 'build', 'small-fin': 'build',
   'loose-tail': 'build', 'loose-boards': 'build', 'soft-wing': 'build',
 };

@@ -44,6 +44,12 @@ export type Change =
   | (Every & {readonly id: 'tip'; readonly side?: 'left' | 'right'; readonly mass: number})
   /** Half of the wing whose rear edge has to come up at the tip, by so much to the other. */
   | (Every & {readonly id: 'untwist'; readonly side?: 'left' | 'right'; readonly edge: number; readonly angle: number})
+  /** The body, whose end has to come to that side by so much. */
+  | (Every & {readonly id: 'straighten'; readonly by: number; readonly side: 'left' | 'right'; readonly values: Values})
+  /** The wing, until both tips are as far from the tail. */
+  | (Every & {readonly id: 'square'; readonly to: number; readonly values: Values})
+  /** The tip on that side stands lower by so much. */
+  | (Every & {readonly id: 'even-tips'; readonly by: number; readonly side: 'left' | 'right'; readonly values: Values})
   | (Every & {readonly id: 'dihedral'; readonly by: number; readonly values?: Values})
   | (Every & {readonly id: 'fin-larger'; readonly by: number; readonly height: number; readonly values: Values})
   | (Every & {readonly id: 'secure'; readonly what: 'tail' | 'boards' | 'wing'})

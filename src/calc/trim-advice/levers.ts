@@ -13,8 +13,10 @@ export type Way = 'slower' | 'faster';
 
 /** What a scale, a ruler and a stack of paper can show: kg and m. */
 const gram = 5e-4, millimetre = 1e-3, paper = 1e-4;
-/** A weight goes no further ahead of the nose, and no nearer to the balance. */
-const ahead = 0.02, clear = 0.005;
+/** A weight goes no nearer to the balance. */
+const clear = 0.005;
+/** No weight is ever put ahead of the nose: what sticks out there lands first, and hits first. */
+export const holder = (at: number): number => Math.max(at, 0);
 /** More than this share of the plane at its nose is no trimming. Common practice, no source. */
 const mostAdded = 0.3;
 
@@ -82,7 +84,7 @@ const inSteps = (value: number, step: number, most: number): number => {
 function byNoseWeight(design: GliderDesign, {plane, air}: Flight, wanted: number, way: Way): Made[] {
   const {masses, at: place} = design.ballast;
   if (way === 'faster') {
-    const at = place < plane.balance + plane.wingAt - clear ? place : Math.min(0.015, plane.wingAt);
+    const at = place < plane.balance + plane.wingAt - clear ? holder(place) : Math.min(0.015, plane.wingAt);
     const most = mostAdded * plane.mass;
     const mass = inSteps(amount(most, wanted, way, (m) => settles(loadedWith(plane, m, at - plane.wingAt), air)), gram, most);
     return mass > 0 ? [{id: 'nose-on', mass, at, values: {'ballast.masses': withMore(masses, mass, at)}}] : [];
@@ -102,11 +104,11 @@ function byMoving(design: GliderDesign, {plane, air}: Flight, wanted: number, wa
   const side = way === 'slower' ? 1 : -1;
   const moved = (by: number): FlyingPlane =>
     loadedWith(loadedWith(plane, -front.mass, front.at - plane.wingAt), front.mass, front.at + side * by - plane.wingAt);
-  const room = way === 'slower' ? plane.balance + plane.wingAt - clear - front.at : front.at + ahead;
+  const room = way === 'slower' ? plane.balance + plane.wingAt - clear - front.at : front.at;
   const most = way === 'slower' ? mostKeeping(plane, room, moved) : room;
   const by = inSteps(amount(most, wanted, way, (d) => settles(moved(d), air)), millimetre, most);
-  if (!(by > 0)) return [];
   const to = Math.round((front.at + side * by) * 1e7) / 1e7;
+  if (!(by > 0) || to < 0) return [];
   return [{
     id: way === 'slower' ? 'weight-back' : 'weight-forward', mass: front.mass, by, to,
     values: {'ballast.masses': masses.map((one) => (one === front ? {mass: one.mass, at: to} : one))},

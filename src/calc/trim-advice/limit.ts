@@ -2,7 +2,7 @@ import type {GliderDesign} from '../design/design.js';
 import type {FlyingPlane} from '../flight/flying-plane.js';
 import type {Problem} from '../problem.js';
 import type {Values} from './change.js';
-import {withMore} from './levers.js';
+import {holder, withMore} from './levers.js';
 
 /** Weight at the nose that brings a balance forward to the least static margin wanted. */
 export interface AheadOfLimit {
@@ -15,7 +15,7 @@ export interface AheadOfLimit {
 export function behindLimit({margin, wanted: [least], mass, balance, wingAt, aero}: FlyingPlane, {ballast}: GliderDesign): AheadOfLimit | undefined {
   if (margin >= least - 1e-6) return undefined;
   const forward = (least - margin) * aero.shape.wing.meanAerodynamicChord, place = balance + wingAt - forward;
-  const at = ballast.at < place ? ballast.at : Math.min(0.015, wingAt);
+  const at = ballast.at < place ? holder(ballast.at) : Math.min(0.015, wingAt);
   const needed = mass * forward / (place - at);
   if (!(needed > 0 && needed < mass)) return {forward};
   const grams = Math.ceil(needed * 2e3) / 2e3;

@@ -17,12 +17,14 @@ export interface Seen {
 /** What a person can change between two throws. */
 export type ChangeId =
   | 'nose-on' | 'nose-off' | 'weight-back' | 'weight-forward' | 'slip-more' | 'slip-less'
-  | 'throw' | 'calm' | 'fin' | 'tip' | 'untwist' | 'dihedral' | 'fin-larger' | 'secure' | 'measure';
+  | 'throw' | 'calm' | 'fin' | 'tip' | 'untwist' | 'straighten' | 'square' | 'even-tips' | 'dihedral' | 'fin-larger' | 'secure' | 'measure';
 
 /** A throw of this session, and what was changed after it: nothing where the plane was thrown again as it was. */
 export interface Past {
   readonly seen: Seen;
   readonly changed?: ChangeId;
+  /** How fast it was to be thrown then, m/s: so that a speed which has risen since is not asked for without a word. */
+  readonly right?: number;
 }
 
 /** What is wrong with the numbers of a throw, refused as `checkThrow`; nothing where none were measured. */

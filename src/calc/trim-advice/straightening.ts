@@ -13,7 +13,7 @@ export const seenTurn = 20 * Math.PI / 180, turnedBack = 0.6 * seenTurn;
  * Where a plane heads when it lands, and would a second later with the bank it has then: what banks it only in the end counts too. For each unit of a cause.
  * By its bank and not by how fast the nose swings just then: the nose may wag, or slip against the turn, while bank and path go one way.
  */
-const soon = ({heading, bank}: TurnEffect, speed: number): number => heading + gravity * bank / speed;
+export const soon = ({heading, bank}: TurnEffect, speed: number): number => heading + gravity * bank / speed;
 
 /** Whether the nose first swings against the bank, so that one onlooker says left and another right: a heavy tip far out on a wing with much dihedral. */
 const swingsAgainst = ({heading, bank}: TurnEffect): boolean => heading * bank <= 0;

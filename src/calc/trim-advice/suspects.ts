@@ -91,8 +91,8 @@ const scatter = 0.35;
 /** How well a cause explains what was seen and measured, 1 where nothing was measured and it looks so; and the speed that its likeliest size would have made of the plane's own. */
 export interface Fit {
   readonly match: number;
-  /** The model flies this plane so for this cause. */
-  readonly looksSo: boolean;
+  /** Whether the model flies this plane so for this cause, or nearly. */
+  readonly looks: 'so' | 'nearly' | 'otherwise';
   /** Distance and time, where measured, are as that cause makes them. */
   readonly measures: 'fit' | 'miss' | undefined;
   readonly speedRatio?: number;
@@ -100,15 +100,16 @@ export interface Fit {
 
 export function fitOf(suspects: readonly Suspect[], seen: Seen, glide: Glide): Fit | undefined {
   const fits = suspects.map(({track, speedRatio}): Fit => {
-    const looks = looksLike(track, glide);
+    const like = looksLike(track, glide);
+    const looks = like === seen.what ? 'so' : near[seen.what]?.includes(like) === true ? 'nearly' : 'otherwise';
     const misses = [
       ...seen.distance !== undefined ? [Math.log(seen.distance / Math.max(track.last.x, 0.1))] : [],
       ...seen.time !== undefined ? [Math.log(seen.time / Math.max(track.last.time, 0.05))] : [],
     ].map((off) => off / scatter);
     const measured = Math.exp(-misses.reduce((sum, off) => sum + off * off, 0) / 2);
-    const alike = looks === seen.what ? 1 : near[seen.what]?.includes(looks) === true ? 0.6 : 0.3;
+    const alike = {so: 1, nearly: 0.6, otherwise: 0.3}[looks];
     return {
-      match: misses.length === 0 ? alike : alike * (0.15 + 1.35 * measured), looksSo: looks === seen.what, measures: misses.length === 0 ? undefined : misses.every((off) => Math.abs(off) < 1) ? 'fit' : 'miss',
+      match: misses.length === 0 ? alike : alike * (0.15 + 1.35 * measured), looks, measures: misses.length === 0 ? undefined : misses.every((off) => Math.abs(off) < 1) ? 'fit' : 'miss',
       ...(speedRatio !== undefined && {speedRatio}),
     };
   });

@@ -12,10 +12,11 @@ import {changeWords, effectWords, factWords, likelihood} from './sentences.js';
 export const capital = (words: string): string => words.replace(/^\**\p{L}/u, (start) => start.toUpperCase());
 
 /** Every cause with what speaks for it and what mends it, the likeliest first. */
-export function causeList(host: GliderElement, {causes, next}: Advice, did: (change: Change, cause: CauseId) => void): TemplateResult | typeof nothing {
+export function causeList(host: GliderElement, {causes, next, unlike}: Advice, did: (change: Change, cause: CauseId) => void): TemplateResult | typeof nothing {
   if (causes.length === 0) return nothing;
   const words = host.say(trimAdviceCauseWords);
   return html`<section aria-label=${words.causes}><h4>${next === 'again' ? `${words.ifAgain}: ` : ''}${words.causes}</h4>
+    ${unlike ? html`<p class="unlike">${emphasised(words.unlike)}</p>` : nothing}
     <ol class="causes" part="causes">${causes.map((cause) => oneCause(host, cause, did))}</ol></section>`;
 }
 

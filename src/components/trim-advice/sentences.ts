@@ -39,11 +39,14 @@ export function changeWords(host: GliderElement, one: Change, cause?: CauseId): 
     case 'throw': {
       if (cause === 'thrown-banked') return change.level(speed(host, one.speed));
       const angle = Math.abs(one.angle) < Math.PI / 360 ? words.level : one.angle < 0 ? words.down(turn(host, one.angle)) : words.up(turn(host, one.angle));
-      return change.throw({speed: speed(host, one.speed), angle, ball: far(host, one.ball)});
+      return change[cause === 'thrown-fast' ? 'noFaster' : 'throw']({speed: speed(host, one.speed), angle, ball: far(host, one.ball)});
     }
     case 'fin': return change.fin({strip: length(one.strip), bend: length(one.bend), side: words.towards[one.side]});
     case 'tip': return change.tip({mass: weight(host, one.mass), tip: words.tip[one.side ?? 'neither']});
     case 'untwist': return change.untwist({edge: length(one.edge), half: words.half[one.side ?? 'neither']});
+    case 'straighten': return change.straighten({by: fine(host, one.by), way: words.towards[one.side]});
+    case 'square': return change.square(fine(host, one.to));
+    case 'even-tips': return change['even-tips']({by: fine(host, one.by), tip: words.tip[one.side]});
     case 'dihedral': return change.dihedral(host.write(one.by, 'angle'));
     case 'fin-larger': return change['fin-larger']({by: length(one.by), height: length(one.height)});
     case 'secure': return change.secure[one.what];
@@ -59,6 +62,12 @@ export function effectWords(host: GliderElement, one: Change): string | undefine
   return one.before.speed === undefined ? words.effectAnew(after) : words.effect({before: speed(host, one.before.speed), after});
 }
 
+/** How far something turns a plane: beyond a quarter of a circle, the small motions it was reckoned by are no longer small. */
+function turned(host: GliderElement, by: number): string {
+  const words = host.say(trimAdviceCauseWords), size = Math.abs(by);
+  return size < degree ? words.under(turn(host, degree)) : size > Math.PI / 2 ? words.over(turn(host, Math.PI / 2)) : words.about(turn(host, by));
+}
+
 /** What speaks for a cause or against it. */
 export function factWords(host: GliderElement, one: Fact): string {
   const words = host.say(trimAdviceCauseWords), {fact} = words;
@@ -69,8 +78,11 @@ export function factWords(host: GliderElement, one: Fact): string {
     case 'speed-high': return fact['speed-high']({speed: speed(host, one.speed), best: speed(host, one.best)});
     case 'hand-faster': case 'hand-slower': return fact[one.id]({speed: speed(host, one.speed), right: speed(host, one.right)});
     case 'wind': return fact.wind(speed(host, Math.abs(one.wind)));
-    case 'turns-by': return fact['turns-by']({fault: one.cause === 'heavy-tip' ? weight(host, one.fault) : host.write(one.fault, 'angle'), turns: Math.abs(one.turns) < degree ? words.under(turn(host, degree)) : words.about(turn(host, one.turns))});
-    case 'model-dives': case 'model-stalls': case 'looks-so': case 'looks-otherwise': case 'measures-fit': case 'measures-miss': case 'tightens': case 'rolls-out':
+    case 'turns-by': return fact['turns-by']({fault: one.cause === 'heavy-tip' ? weight(host, one.fault) : host.write(one.fault, 'angle'), turns: turned(host, one.turns)});
+    case 'measured-bow': return fact['measured-bow']({by: fine(host, one.by), way: words.towards[one.side], turns: turned(host, one.turns)});
+    case 'measured-skew': case 'measured-tips': return fact[one.id]({left: fine(host, one.left), right: fine(host, one.right), turns: turned(host, one.turns)});
+    case 'faster-now': return fact['faster-now']({speed: speed(host, one.speed), before: speed(host, one.before)});
+    case 'looks-so': case 'measures-fit': case 'measures-miss': case 'tightens': case 'rolls-out':
     case 'wags': case 'dies-away': case 'same-every-time': case 'hand-steeper': case 'hand-flatter': case 'folds': case 'tried': return fact[one.id];
   }
 }
@@ -81,6 +93,9 @@ export function likelihood(host: GliderElement, {share}: Cause): string {
   return share >= 0.35 ? words.likely : share >= 0.15 ? words.possible : words.lessLikely;
 }
 
+/** What belongs beside the answer itself: a number that was measured, and why a speed is another one than before. */
+const toldAtOnce = /^(measured-|faster-now$)/;
+
 /** What to do next, and why. */
 export function adviceAnswer(host: GliderElement, {next, because, first, causes}: Advice): Answer {
   const words = host.say(trimAdviceCauseWords);
@@ -90,6 +105,6 @@ export function adviceAnswer(host: GliderElement, {next, because, first, causes}
   const [likeliest = first.cause] = causes;
   return {
     sentence: likeliest === first.cause ? words.first({change, cause}) : words.firstThough({change, cause, likeliest: words.cause[likeliest.id]}),
-    aside: [words.why[first.cause.id], effectWords(host, first.change), words.because[because]].filter(Boolean).join(' '),
+    aside: [words.why[first.cause.id], ...first.cause.facts.filter(({id}) => toldAtOnce.test(id)).map((fact) => factWords(host, fact)), effectWords(host, first.change), words.because[because]].filter(Boolean).join(' '),
   };
 }

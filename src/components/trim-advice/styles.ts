@@ -18,7 +18,9 @@ export const trimAdviceStyles = css`
   .do-it { margin: 0 0 .8rem; display: flex; flex-wrap: wrap; gap: .6rem; }
   .do-it:empty { display: none; }
   .do-it button { flex: 1 1 11rem; max-inline-size: 24rem; }
-  .remedy { margin: 0 0 .6rem; }
+  .remedy, .left-alone { margin: 0 0 .6rem; }
+  .left-alone:empty { display: none; }
+  .unlike { margin: 0 0 .6rem; max-inline-size: 68ch; }
   button { min-block-size: 2.75rem; }
   .main { font-weight: 600; border-width: 2.5px; }
   .advised { display: grid; gap: 1rem; }

@@ -3,18 +3,20 @@ import type {PropertyValues, TemplateResult} from 'lit';
 import {live} from 'lit/directives/live.js';
 import {valueAt} from '../../calc/design/design.js';
 import {dimensionPaths, type DimensionPath} from '../../calc/design/dimensions.js';
-import type {Change as Asked} from '../../calc/design/store.js';
+import type {Change as Asked, DesignHandle} from '../../calc/design/store.js';
 import {throwLimits} from '../../calc/flight-log/throw-check.js';
 import {good, refused, type Outcome, type Problem} from '../../calc/problem.js';
 import type {CauseId} from '../../calc/trim-advice/causes.js';
 import type {Change, Values} from '../../calc/trim-advice/change.js';
 import {sights, type Past, type Seen, type Sight} from '../../calc/trim-advice/seen.js';
+import {takenBack} from '../../calc/trim-advice/taken-back.js';
 import {trimAdviceWords} from '../../messages/en/trim-advice.js';
 import {Calculator, type Answer} from '../base/calculator.js';
 import {shortProperties} from '../base/element.js';
 import {plain} from '../base/emphasis.js';
 import {later} from '../base/later.js';
 import {OwnField} from '../base/own-field.js';
+import {heldUp} from './held-up.js';
 import {trimAdviceStyles} from './styles.js';
 import type {Advised, Told} from './told.js';
 
@@ -30,7 +32,6 @@ const others = [
 ] as const satisfies readonly DimensionPath[];
 
 const isSight = (name: string | null | undefined): name is Sight => (sights as readonly unknown[]).includes(name);
-const behind = ({code}: Problem): boolean => code === 'balance-behind-limit';
 
 const loadAdvising = () => import('./advising.js');
 const loadDrawing = () => import('./drawn-sights.js');
@@ -96,6 +97,10 @@ export class GliderTrimAdvice extends Calculator<Advised> {
   #what: Sight | undefined;
   #near = false;
   #thread: readonly Told[] = [];
+  /** Whose throws these are: of which design, and of which of the gliders that were put into it. */
+  #glider: {readonly source: DesignHandle; readonly number: number | undefined} | undefined;
+  /** What was taken back last had been changed elsewhere, so that the design was left alone. */
+  #leftAlone = false;
   #told: {readonly key: string; readonly seen: Seen | undefined} = {key: '', seen: undefined};
   #kept: {readonly of: readonly unknown[]; readonly found: Outcome<Advised>} | undefined;
 
@@ -103,10 +108,23 @@ export class GliderTrimAdvice extends Calculator<Advised> {
   get thread(): readonly Past[] { return this.#thread.map(pastOf); }
 
   protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('design')) this.link.seek();
+    this.#beginAnew();
     if (changed.has('seen')) this.#what = isSight(this.seen) ? this.seen : undefined;
     super.willUpdate(changed);
     // the remedy has a button of its own
-    this.fields.found = this.fields.found.filter((problem) => !behind(problem));
+    this.fields.found = this.fields.found.filter((problem) => !heldUp(problem));
+  }
+
+  /** Another glider: nothing that was told or changed of the one before has to do with it. */
+  #beginAnew(): void {
+    const {source, state: {gliders: number}} = this.link, before = this.#glider;
+    // a design that has gone for a moment may come back
+    if (!source || (before?.source === source && before.number === number)) return;
+    this.#glider = {source, number};
+    if (!before) return;
+    this.#recall([], undefined);
+    this.#what = isSight(this.seen) ? this.seen : undefined;
   }
 
   /** What draws the pictures is loaded when they come near. */
@@ -159,7 +177,8 @@ export class GliderTrimAdvice extends Calculator<Advised> {
   protected renderHeading(): string { return this.say(trimAdviceWords).heading; }
 
   protected answer({advice, thread}: Advised): Answer {
-    const words = this.say(trimAdviceWords), advising = later(this, loadAdvising);
+    const words = this.say(trimAdviceWords), advising = later(this, loadAdvising), {result} = this;
+    if (!result.ok && result.problems.some(heldUp)) return {sentence: words.notYet};
     if (advice && advising) return advising.adviceAnswer(this, advice);
     const last = thread.at(-1);
     if (!last) return {sentence: words.begin, aside: words.beginAside};
@@ -172,7 +191,7 @@ export class GliderTrimAdvice extends Calculator<Advised> {
   protected renderQuestion(): TemplateResult {
     const words = this.say(trimAdviceWords);
     const again = (): void => { this.requestUpdate(); };
-    return html`${this.#renderRemedy()}
+    return html`<p class="left-alone" role="status">${this.#leftAlone ? words.leftAlone : nothing}</p>${this.#renderRemedy()}
       <fieldset class="sights"><legend>${words.legend}</legend>${sights.map((what) => this.#renderSight(what))}</fieldset>
       ${this.#renderButtons()}
       <fieldset class="fields measured"><legend>${words.measured}</legend>${this.#distance.render(words.distance, again)}${this.#time.render(words.time, again)}</fieldset>
@@ -183,18 +202,18 @@ export class GliderTrimAdvice extends Calculator<Advised> {
   #renderSight(what: Sight): TemplateResult {
     return html`<label class="sight" part="sight"><input type="radio" name="sight" value=${what} .checked=${live(this.#what === what)} @change=${() => {
       this.#what = what;
+      this.#leftAlone = false;
       this.requestUpdate();
       this.dispatchEvent(new Event('change', {bubbles: true}));
     }}><svg data-sight=${what} viewBox="0 0 72 44" aria-hidden="true"></svg><span>${this.say(trimAdviceWords).sights[what]}</span></label>`;
   }
 
-  /** What brings the balance in front of its limit, to be said done. */
+  /** What comes before any advice, to be said done. */
   #renderRemedy(): TemplateResult | typeof nothing {
     const {result} = this;
-    if (result.ok || !result.problems.some(behind)) return nothing;
-    const words = this.say(trimAdviceWords);
-    const values = later(this, loadAdvising)?.remedyFor(this.state.design);
-    return html`<p class="remedy">${words.remedy}</p><p class="do-it">${values && this.#free(values) ? html`<button type="button" class="main" part="button" @click=${() => { this.#apply(values); }}>${words.fastened}</button>` : nothing}</p>`;
+    if (result.ok || !result.problems.some(heldUp)) return nothing;
+    return later(this, loadAdvising)?.remedy(this, result.problems, this.#what, (values, said) => html`<p class="do-it">${
+      this.#free(values) ? html`<button type="button" class="main" part="button" @click=${() => { this.#apply(values); }}>${said}</button>` : nothing}</p>`) ?? nothing;
   }
 
   #renderButtons(): TemplateResult {
@@ -217,7 +236,7 @@ export class GliderTrimAdvice extends Calculator<Advised> {
     return html`<section aria-label=${words.thread}><h4>${words.thread}</h4><ol class="thread" part="thread">${this.#thread.map(({seen, change, cause}) => html`<li>${this.#sightWords(seen)}
       <span class="how">→ ${change && advising ? plain(advising.changeWords(this, change, cause)) : words.thrown}</span></li>`)}</ol>
       <p class="back"><button type="button" part="button" @click=${() => { this.#takeBack(); }}>${words.takeBack}</button>
-        <button type="button" part="button" @click=${() => { this.#become([], undefined); }}>${words.startOver}</button></p></section>`;
+        <button type="button" part="button" @click=${() => { this.#leftAlone = false; this.#become([], undefined); }}>${words.startOver}</button></p></section>`;
   }
 
   #sightWords({what, distance, time}: Seen): string {
@@ -246,30 +265,39 @@ export class GliderTrimAdvice extends Calculator<Advised> {
     const {values: wanted = {}} = done?.change ?? {};
     const values = this.#free(wanted) ? wanted : {};
     const before: Values = Object.fromEntries((Object.keys(values) as DimensionPath[]).map((path) => [path, valueAt(design, path)]));
-    this.#become([...this.#thread, {seen, before, ...(done && {changed: done.change.id, ...done})}], undefined);
+    const right = this.result.ok ? this.result.value.advice?.study.right.speed : undefined;
+    this.#leftAlone = false;
+    this.#become([...this.#thread, {seen, before, set: values, ...(right !== undefined && {right}), ...(done && {changed: done.change.id, ...done})}], undefined);
     this.#apply(values);
   }
 
-  /** The last throw is open again, and its change undone. */
+  /** The last throw is open again, and its change undone: that alone, and only where it still stands. */
   #takeBack(): void {
     const last = this.#thread.at(-1);
     if (!last) return;
+    const {design, refused} = this.state;
+    const back = Object.keys(last.set).some((path) => path in refused) ? undefined : takenBack(design, last);
+    this.#leftAlone = back === undefined;
     this.#become(this.#thread.slice(0, -1), last.seen);
-    this.#apply(last.before);
+    if (back) this.#apply(back);
   }
 
-  #become(thread: readonly Told[], seen: Seen | undefined): void {
+  #recall(thread: readonly Told[], seen: Seen | undefined): void {
     this.#thread = thread;
     this.#what = seen?.what;
     this.#distance.set(seen?.distance);
     this.#time.set(seen?.time);
+  }
+
+  #become(thread: readonly Told[], seen: Seen | undefined): void {
+    this.#recall(thread, seen);
     this.requestUpdate();
     this.dispatchEvent(new CustomEvent<TrimAdviceDetail>('glider-trim-advice', {detail: {thread: this.thread}, bubbles: true, composed: true}));
     // the button that was pressed may be gone
     void this.updateComplete.then(() => { this.renderRoot.querySelector<HTMLElement>('.sight input:checked, .sight input')?.focus({preventScroll: true}); });
   }
 
-  protected override besideAField(problem: Problem): boolean { return !behind(problem) && super.besideAField(problem); }
+  protected override besideAField(problem: Problem): boolean { return !heldUp(problem) && super.besideAField(problem); }
 
   protected renderWorking(advised: Advised): TemplateResult | undefined {
     return later(this, loadWorking)?.trimAdviceWorking(this, advised);
@@ -278,4 +306,4 @@ export class GliderTrimAdvice extends Calculator<Advised> {
 
 const unseen: Seen = {what: 'good'};
 
-const pastOf = ({seen, changed}: Told): Past => ({seen, ...(changed && {changed})});
+const pastOf = ({seen, changed, right}: Told): Past => ({seen, ...(changed && {changed}), ...(right !== undefined && {right})});

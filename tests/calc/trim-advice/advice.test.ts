@@ -1,14 +1,20 @@
 import {expect} from '@open-wc/testing';
 import fc from 'fast-check';
 import {withValues} from '../../../src/calc/design/design.js';
+import {cornersOf} from '../../../src/calc/as-built/as-built.js';
+import {crookedAsBuilt} from '../../../src/calc/as-built/crooked.js';
+import {tipDistances} from '../../../src/calc/as-built/straightness.js';
+import {plannedJoints, tipOverBench} from '../../../src/calc/as-built/tips.js';
 import {adviceFor} from '../../../src/calc/trim-advice/advice.js';
 import type {Change} from '../../../src/calc/trim-advice/change.js';
 import {turnTrack} from '../../../src/calc/flight/simulation/turning.js';
 import {changed} from '../../../src/calc/trim-advice/levers.js';
 import {behindLimit} from '../../../src/calc/trim-advice/limit.js';
+import {measuredTurns, turnOf} from '../../../src/calc/trim-advice/measured-turns.js';
+import {speaksAgainst, tailRemedy} from '../../../src/calc/trim-advice/no-glide.js';
 import {sights, type ChangeId, type Past, type Sight} from '../../../src/calc/trim-advice/seen.js';
-import {codesOf, planeOf, valueOf} from '../flight/planes.js';
-import {advised, anyFlyer, flyer, marginOf, rightThrow, slipping, type Drawn} from './flyers.js';
+import {codesOf, flight, planeOf, valueOf} from '../flight/planes.js';
+import {advised, anyFlyer, changesFor, flyer, marginOf, rightThrow, slipping, type Drawn} from './flyers.js';
 
 const usual: Drawn = {span: 0.7, chord: 0.12, stack: 0.01, bent: 12, tailChord: 0.078, tailAt: 0.54, margin: 0.22, speed: 1.3};
 const plane = flyer(usual);
@@ -132,7 +138,9 @@ describe('a balance behind the limit', () => {
     const after = changed(behind, weight.values);
     expect(marginOf(after)).to.be.at.least(behind.balance.marginLow);
     expect(marginOf(withValues(behind, {'ballast.masses': [{mass: 0.005 + weight.mass - 5e-4, at: 0.015}]}))).to.be.lessThan(behind.balance.marginLow);
-    expect(adviceFor(after, {what: 'good'}, []).ok).to.equal(true);
+    // so far forward of where its tail was set for, it may want its tail set anew: that comes next, and then it is free
+    expect(codesOf(adviceFor(after, {what: 'good'}, []))).to.deep.equal(['trim-stalls']);
+    expect(adviceFor(changed(after, tailRemedy(after, flight(after))?.values ?? {}), {what: 'good'}, []).ok).to.equal(true);
   });
 
   it('is refused where the plane is stable but less than its builder wants, and where it is unstable', () => {
@@ -141,6 +149,148 @@ describe('a balance behind the limit', () => {
     expect(marginOf(wanting)).to.be.greaterThan(0);
     expect(marginOf(unstable)).to.be.lessThan(0);
     for (const design of [wanting, unstable]) expect(codesOf(adviceFor(design, {what: 'dives'}, []))).to.deep.equal(['balance-behind-limit']);
+  });
+});
+
+describe('a plane that would only dive or only stall', () => {
+  const nose = (degrees: number) => withValues(plane, {'arrangement.tailIncidence': plane.arrangement.tailIncidence + degrees * Math.PI / 180});
+
+  it('is refused whatever was seen and thrown before, with the slips that let it glide its flattest', () => {
+    for (const [set, code, id] of [[nose(6), 'trim-dives', 'slip-more'], [nose(-6), 'trim-stalls', 'slip-less']] as const) {
+      for (const what of sights) {
+        expect(codesOf(adviceFor(set, {what}, []))).to.deep.equal([code]);
+        expect(codesOf(adviceFor(set, {what}, [past('good')]))).to.deep.equal([code]);
+      }
+      const {trim: held, best} = flight(set), slips = tailRemedy(set, flight(set));
+      if (held.ok || !slips) throw new Error('no remedy');
+      expect(slips.id).to.equal(id);
+      // to a sheet of paper, as the flight check says
+      expect(slips.edge).to.be.closeTo(Number(held.problems[0]?.args?.['edge']), 5.1e-5);
+      const after = changed(set, slips.values);
+      expect(valueOf(flight(after).trim).glide.speed).to.be.closeTo(best.speed, 0.1);
+      expect(adviceFor(after, {what: 'good'}, []).ok).to.equal(true);
+    }
+    expect(tailRemedy(plane, flight(plane))).to.equal(undefined);
+  });
+
+  it('cannot have glided or reared up if it only dives, nor glided or dived if it only stalls', () => {
+    expect(sights.filter((what) => speaksAgainst('trim-dives', what))).to.deep.equal(['good', 'swoops', 'zooms']);
+    expect(sights.filter((what) => speaksAgainst('trim-stalls', what))).to.deep.equal(['good', 'dives']);
+  });
+});
+
+describe('what was measured to be crooked', () => {
+  const {left: far, right: near} = tipDistances(cornersOf(plane.wing, plane.tail, plane.arrangement, plannedJoints(plane.wing, plane.board)), 0.02);
+  const even = tipOverBench(plane.wing, plane.board, plane.wing.joints);
+  const faults = {
+    'bowed-body': {right: {'built.bow': 0.008}, left: {'built.bow': -0.008}},
+    'askew-wing': {right: {'built.leftTipToTail': far, 'built.rightTipToTail': near}, left: {'built.leftTipToTail': near, 'built.rightTipToTail': far}},
+    'uneven-tips': {right: {'built.tipLeft': even - 0.02, 'built.tipRight': even + 0.02}, left: {'built.tipLeft': even + 0.02, 'built.tipRight': even - 0.02}},
+  } as const;
+  const opposite = {left: 'right', right: 'left'} as const;
+
+  for (const id of ['bowed-body', 'askew-wing', 'uneven-tips'] as const) {
+    it(`comes first where it turns the plane to the side that it turned to: ${id}`, () => {
+      for (const fault of ['left', 'right'] as const) {
+        const built = withValues(plane, faults[id][fault]), turns = turnOf(measuredTurns(built)), side = turns > 0 ? 'right' : 'left';
+        for (const what of [side, 'rolls'] as const) {
+          const {causes: [cause], first, unlike} = advised(built, {what});
+          expect(cause?.id, what).to.equal(id);
+          expect(first?.cause.id, what).to.equal(id);
+          expect(cause?.facts.filter(({id: fact}) => fact.startsWith('measured-')), what).to.have.length(1);
+          expect(unlike, what).to.equal(false);
+        }
+        expect(advised(built, {what: opposite[side]}).causes.map(({id: other}) => other)).not.to.include(id);
+        expect(advised(built, {what: opposite[side]}).unlike).to.equal(Math.abs(turns) > 10 * Math.PI / 180);
+        // flown crooked as it was measured, it goes to that side
+        expect(Math.sign(valueOf(turnTrack(built, valueOf(crookedAsBuilt(built)))).last.y)).to.equal(Math.sign(turns));
+        const mend = advised(built, {what: side}).causes[0]?.changes[0]?.values ?? {};
+        expect(Math.abs(turnOf(measuredTurns(changed(built, mend))))).to.be.lessThan(1e-3);
+      }
+    });
+  }
+
+  it('says by how much and to which side to mend it', () => {
+    const [bow] = advised(withValues(plane, faults['bowed-body'].right), {what: 'right'}).causes;
+    expect(bow?.facts.map((fact) => (fact.id === 'measured-bow' ? [fact.by, fact.side] : []))).to.deep.include([0.008, 'right']);
+    expect(bow?.changes).to.deep.equal([{id: 'straighten', by: 0.008, side: 'left', values: {'built.bow': 0}}]);
+    const [skew] = advised(withValues(plane, faults['askew-wing'].right), {what: 'right'}).causes, to = Math.sqrt((far ** 2 + near ** 2) / 2);
+    expect(skew?.facts.map((fact) => (fact.id === 'measured-skew' ? [fact.left, fact.right] : []))).to.deep.include([far, near]);
+    expect(skew?.changes[0]?.values).to.deep.equal({'built.leftTipToTail': to, 'built.rightTipToTail': to});
+    const tips = measuredTurns(withValues(plane, faults['uneven-tips'].right))['uneven-tips']?.change;
+    expect(tips?.id === 'even-tips' && [tips.side, tips.by.toFixed(6)]).to.deep.equal(['left', '0.040000']);
+  });
+
+  it('is not blamed on the wing where the tail of a bowed body stands aside', () => {
+    const bow = 0.008, length = plane.arrangement.tailAt + plane.tail.chord - plane.arrangement.wingAt - plane.wing.chord;
+    const {left, right} = tipDistances(cornersOf(plane.wing, plane.tail, plane.arrangement, plannedJoints(plane.wing, plane.board)), Math.atan(bow / length));
+    const both = withValues(plane, {'built.bow': bow, 'built.leftTipToTail': left, 'built.rightTipToTail': right});
+    const {causes: [cause]} = advised(both, {what: 'right'});
+    expect(cause?.id).to.equal('bowed-body');
+    expect(advised(both, {what: 'right'}).causes.map(({id}) => id)).not.to.include('askew-wing');
+    expect(Math.abs(turnOf(measuredTurns(changed(both, cause?.changes[0]?.values ?? {}))))).to.be.lessThan(0.01);
+  });
+
+  it('is left aside where two faults hold each other straight', () => {
+    const length = plane.arrangement.tailAt + plane.tail.chord - plane.arrangement.wingAt - plane.wing.chord, bow = -0.008;
+    const {left, right} = tipDistances(cornersOf(plane.wing, plane.tail, plane.arrangement, plannedJoints(plane.wing, plane.board)), -Math.atan(bow / length));
+    const both = withValues(plane, {'built.bow': bow, 'built.leftTipToTail': left, 'built.rightTipToTail': right});
+    for (const what of ['left', 'right', 'rolls'] as const) expect(advised(both, {what}).causes[0]?.blame, what).not.to.equal(undefined);
+    for (const what of ['left', 'right', 'rolls'] as const) expect(advised(both, {what}).causes.map(({id}) => id)).not.to.include('bowed-body').and.not.to.include('askew-wing');
+  });
+});
+
+describe('a throw as the first check', () => {
+  it('comes before a change of a plane that swooped, and not only after one', () => {
+    const {first, study} = advised(plane, {what: 'swoops'});
+    expect([first?.cause.id, first?.change.id]).to.deep.equal(['thrown-fast', 'throw']);
+    // when that did not help, the nose; and then not the throw once more
+    const thrown: Past = {seen: {what: 'swoops'}, changed: 'throw', right: study.right.speed};
+    const second = advised(plane, {what: 'swoops'}, [thrown]).first;
+    expect(second?.cause.id).to.equal('tail-heavy');
+    const heavier = changed(plane, second?.change.values ?? {});
+    expect(advised(heavier, {what: 'swoops'}, [thrown, {...thrown, changed: second?.change.id ?? 'measure'}]).first?.cause.id).to.equal('tail-heavy');
+  });
+
+  it('says that a plane glides faster now wherever it asks for a faster throw than before', () => {
+    const before = advised(plane, {what: 'swoops'}).study.right.speed;
+    const heavier = changed(plane, changesFor(plane, {what: 'swoops'}, 'tail-heavy')[0]?.values ?? {});
+    const now = advised(heavier, {what: 'swoops'}, [{seen: {what: 'swoops'}, changed: 'nose-on', right: before}]);
+    expect(now.study.right.speed).to.be.greaterThan(1.1 * before);
+    const told = now.causes.filter(({facts}) => facts.some(({id}) => id === 'faster-now')).map(({id}) => id);
+    expect(told).to.have.members(['thrown-fast', 'thrown-up']);
+    expect(now.causes.flatMap(({facts}) => facts)).to.deep.include({id: 'faster-now', speed: now.study.right.speed, before});
+    expect(advised(plane, {what: 'swoops'}, [{seen: {what: 'swoops'}, right: before}]).causes.flatMap(({facts}) => facts.map(({id}) => id))).not.to.include('faster-now');
+  });
+});
+
+describe('weight ahead of the nose', () => {
+  const front = (at: number, more = {}) => withValues(plane, {'ballast.masses': [{mass: 0.02, at}], 'measured.balance': plane.measured.balance, ...more});
+  const moved = (design: typeof plane, what: 'dives' | 'swoops') => advised(design, {what}).causes.flatMap(({changes}) => changes);
+
+  it('is never proposed: weight goes to the tip of the nose and no further', () => {
+    for (const at of [0.015, 0.004, 0.001]) {
+      const forward = moved(front(at), 'swoops').flatMap((change) => (change.id === 'weight-forward' ? [change.to] : []));
+      expect(forward, String(at)).to.have.length(1);
+      expect(forward[0], String(at)).to.be.within(0, at);
+    }
+    expect(moved(front(0), 'swoops').map(({id}) => id)).to.include('nose-on').and.not.to.include('weight-forward');
+    for (const change of moved(front(-0.02, {'ballast.at': -0.03}), 'swoops')) if (change.id === 'nose-on') expect(change.at).to.equal(0);
+    for (const change of moved(front(-0.2), 'dives')) if (change.id === 'weight-back') expect(change.to).to.be.at.least(0);
+  });
+
+  it('is no remedy for a balance behind the limit either', () => {
+    const behind = withValues(plane, {'ballast.masses': [{mass: 0.005, at: 0.015}], 'ballast.at': -0.03});
+    expect(behindLimit(planeOf(behind), behind)?.weight?.at).to.equal(0);
+  });
+});
+
+describe('what was seen against what was reckoned', () => {
+  it('is said once for all causes, where the likeliest would not make it fly so', () => {
+    // so steady that even a light nose does not make it swoop, and so fast that a slow throw does not make it drop
+    expect(advised(flyer({...usual, margin: 0.34, speed: 1.15}), {what: 'swoops'}).unlike).to.equal(true);
+    expect(advised(flyer({...usual, speed: 1.7}), {what: 'drops'}).unlike).to.equal(true);
+    for (const what of ['good', 'dives', 'swoops', 'zooms', 'drops', 'left', 'rolls', 'wags', 'flutters'] as const) expect(advised(plane, {what}).unlike, what).to.equal(false);
   });
 });
 
