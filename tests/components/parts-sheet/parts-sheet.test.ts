@@ -160,7 +160,7 @@ describe('<glider-parts-sheet>', () => {
 
   it('keeps the number and the name of a part on one line of a narrow list', async () => {
     for (const lang of ['en', 'de']) {
-      const host = await fixture<HTMLElement>(html`<div style="inline-size: 328px"><glider-parts-sheet lang=${lang}></glider-parts-sheet></div>`);
+      const host = await fixture<HTMLElement>(html`<div style="inline-size: 250px"><glider-parts-sheet lang=${lang}></glider-parts-sheet></div>`);
       const element = host.querySelector<GliderPartsSheet>('glider-parts-sheet');
       if (!element) throw new Error('no element');
       await waitUntil(() => text(element, '.list').includes(lang === 'de' ? 'Höhenleitwerk' : 'Tailplane'), lang);
