@@ -26,8 +26,6 @@ const own: Readonly<Record<string, readonly unknown[]>> = {
   'balance.piece': ['eur-0.05', 3],
   'camber.stack': [2, 3, 4],
   'tail-shim.series': [2, 3, 4],
-  'trim-advice-causes.fact.measured-bow': [stand('0', {side: 'left'})],
-  'trim-advice-causes.change.straighten': [stand('0', {side: 'left'})],
   'trim-advice-causes.series': [2, 3, 4],
   'tail-shim.set': [stand('0', {...usual, edge: 'rear'})],
   'sheet.noOutline': ['fin'],
