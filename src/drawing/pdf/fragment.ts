@@ -1,3 +1,4 @@
+import {clipped} from '../../calc/sheet/engine/clip.js';
 import type {LineSketch, PieceSketch} from '../figures/sheet-layout.js';
 import type {XY} from '../pen.js';
 
@@ -18,19 +19,13 @@ const sides = [
 ] as const;
 
 /**
- * An outline cut off at the four sides of an area, side by side (Sutherland and Hodgman 1974). A hollow outline may keep a seam along a side, which
+ * An outline cut off at the four sides of an area, side by side. A hollow outline may keep a seam along a side, which
  * has no width and harms no lettering.
  */
 export function clippedOutline(outline: readonly XY[], area: Area): readonly XY[] {
-  return sides.reduce<readonly XY[]>((points, {of, edge, sign}) => {
-    const inside = (p: XY): number => sign * (of(p) - edge(area));
-    return points.flatMap((to, i) => {
-      const from = points.at(i - 1) ?? to;
-      const a = inside(from), b = inside(to);
-      const crossing = a * b < 0 ? [between(from, to, a / (a - b))] : [];
-      return b >= 0 ? [...crossing, to] : crossing;
-    });
-  }, outline);
+  return sides.reduce(
+    (points, {of, edge, sign}) => clipped(points, (point) => sign * (of(point) - edge(area))), outline,
+  );
 }
 
 const between = (from: XY, to: XY, t: number): XY => ({x: from.x + t * (to.x - from.x), y: from.y + t * (to.y - from.y)});

@@ -34,6 +34,12 @@ describe('what of a piece lies on a page', () => {
     }));
   });
 
+  it('cuts where one end lies all but on the line', () => {
+    const outline = [{x: 0, y: 4}, {x: 0.01, y: 0}, {x: 0, y: 0}];
+    const half = {left: 5e-324, right: 101, low: -1, high: 101};
+    expect(areaOf(clippedOutline(outline, half))).to.be.closeTo(areaOf(outline), 1e-12);
+  });
+
   it('keeps the lines and the words that lie on it', () => {
     const seen = fragmentOf(piece(rectangle(0, 0, 200, 100)), area);
     expect(seen?.outline).to.have.deep.members([...rectangle(10, 20, 100, 70)]);

@@ -5,7 +5,9 @@ export const clipped = (outline: Polygon, inside: (point: Point) => number): Pol
   const from = outline.at(i - 1) ?? to;
   const a = inside(from), b = inside(to);
   const t = a / (a - b);
-  const crossing = a * b < 0 ? [{x: from.x + t * (to.x - from.x), y: from.y + t * (to.y - from.y)}] : [];
+  // not a * b < 0, which is 0 where both are tiny
+  const crosses = (a < 0 && b > 0) || (a > 0 && b < 0);
+  const crossing = crosses ? [{x: from.x + t * (to.x - from.x), y: from.y + t * (to.y - from.y)}] : [];
   return b < 0 ? crossing : [...crossing, to];
 });
 
