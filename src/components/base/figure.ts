@@ -31,15 +31,19 @@ export interface FigureOptions<T> {
   height?(widthPx: number): number;
 }
 
-/** Figures out of sight are drawn one by one while the page has nothing else to do, once any figure has been seen: a print wants them all. */
+/**
+ * Figures out of sight are drawn one by one while the page has nothing else to do, once any figure has been seen: a print wants them all, also
+ * those that come to the page when all others are drawn.
+ */
 const unseen = new Set<() => void>();
+let anyDrawn = false;
 let drawingAhead = false;
 const whenIdle = (work: () => void): void => {
   if ('requestIdleCallback' in window) requestIdleCallback(work, {timeout: 5000}); else setTimeout(work, 500);
 };
 
 function drawAhead(): void {
-  if (drawingAhead) return;
+  if (drawingAhead || !anyDrawn) return;
   drawingAhead = true;
   whenIdle(() => {
     drawingAhead = false;
@@ -97,7 +101,10 @@ export class Figure<T> implements ReactiveController {
       this.#resize?.disconnect();
       this.#intersection = new IntersectionObserver((entries) => { if (entries.some((e) => e.isIntersecting)) this.#see(); }, {rootMargin: '400px'});
       this.#intersection.observe(svg);
-      if (!this.#seen) unseen.add(this.#see);
+      if (!this.#seen) {
+        unseen.add(this.#see);
+        drawAhead();
+      }
       this.#reserve(svg);
       this.#resize = new ResizeObserver(([entry]) => {
         const width = Math.round(entry?.contentRect.width ?? 0);
@@ -133,6 +140,7 @@ export class Figure<T> implements ReactiveController {
       this.#drawing = new Drawing(this.#host, this.#options, draw, this.#fields);
       this.#svg?.style.removeProperty('block-size');
       this.#redraw();
+      anyDrawn = true;
       drawAhead();
     }, () => { this.#loading = false; });
   }
