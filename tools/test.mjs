@@ -1,10 +1,11 @@
 // npm test [-- --browsers=chromium,firefox,webkit] [--only=browsers] [files…]: browser tests (*.test.ts) and Node tests (*.test.mjs),
-// one closing line.
+// one closing line. SEED and RUNS: see property-draws.mjs.
 import {readdirSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
 import {parseArgs} from 'node:util';
 import {closingLine, sum} from './figures.mjs';
 import {missing} from './launchers.mjs';
+import {propertyDraws} from './property-draws.mjs';
 import {browserTests, nodeTests} from './run-tests.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -15,6 +16,12 @@ const {values: {browsers, only}, positionals: files} = parseArgs({
 const inBrowsers = files.filter((file) => file.endsWith('.ts'));
 const inNode = files.length ? files.filter((file) => file.endsWith('.mjs'))
   : readdirSync(`${root}/tests/node`).filter((file) => file.endsWith('.test.mjs')).map((file) => `tests/node/${file}`);
+
+// one seed for all engines, to be known whatever happens to their runs
+const draws = propertyDraws();
+process.env.SEED = String(draws.seed);
+const said = `Property tests: SEED=${draws.seed}, RUNS=${draws.numRuns}`;
+console.log(said);
 
 const results = [];
 if (inNode.length && only !== 'browsers') results.push(nodeTests(inNode));
@@ -28,5 +35,5 @@ if (inBrowsers.length || !files.length) {
 }
 
 const total = sum(results);
-console.log(`\n${closingLine(total)}`);
+console.log(`\n${said}\n${closingLine(total)}`);
 process.exitCode = total.failed > 0 || total.passed === 0 ? 1 : 0;
