@@ -1,4 +1,5 @@
 import {expect} from '@open-wc/testing';
+import {until} from '../until.js';
 
 interface Axe { run(options: object): Promise<{violations: readonly {id: string; nodes: readonly {target: unknown; failureSummary?: string}[]}[]}> }
 
@@ -20,13 +21,6 @@ async function open(address: string, width: number): Promise<Window & {axe: Axe}
   await until(() => [...page.document.querySelectorAll('*')].every((e) => !e.localName.startsWith('glider-') || page.customElements.get(e.localName) !== undefined)
     && answersOf(page).every((a) => a !== ''));
   return page;
-}
-
-async function until(done: () => boolean): Promise<void> {
-  for (let i = 0; !done(); i++) {
-    if (i > 400) throw new Error('the page did not settle');
-    await new Promise((resolve) => { setTimeout(resolve, 25); });
-  }
 }
 
 const answersOf = (page: Window): readonly string[] =>

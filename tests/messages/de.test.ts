@@ -1,4 +1,4 @@
-import {expect, fixture, html, waitUntil} from '@open-wc/testing';
+import {expect, fixture, html} from '@open-wc/testing';
 import '../../src/components/balance-point/define.js';
 import '../../src/components/camber-shim/define.js';
 import '../../src/components/parts-sheet/define.js';
@@ -8,6 +8,7 @@ import type {Pack} from '../../src/messages/speaker.js';
 import {american} from '../../src/messages/american.js';
 import {filledIn, samplesFor} from './samples.js';
 import {topics} from './topics.js';
+import {until} from '../until.js';
 
 const pack: Pack = de;
 
@@ -103,21 +104,21 @@ describe('German', () => {
 
   it('is spoken by a calculator, its figure, its working and its refusals', async () => {
     const element = await fixture(html`<glider-camber-shim lang="de" chord="115 mm" crease="45 mm" stack="10 mm"></glider-camber-shim>`);
-    await waitUntil(() => spoken(element).includes('Wölbung'));
+    await until(() => spoken(element).includes('Wölbung'));
     expect(element.shadowRoot?.querySelector('[part=answer]')?.textContent.replaceAll('\u00a0', ' '))
       .to.match(/^Die Hinterkante auf 2 Lagen Platte \(10 mm\) stützen\. Das knickt den Flügel um 8,2° und gibt ihm \d,\d % Wölbung\./);
-    await waitUntil(() => element.shadowRoot?.querySelector('svg')?.textContent.includes('Falz'), 'the figure stays in English');
+    await until(() => element.shadowRoot?.querySelector('svg')?.textContent.includes('Falz'), 'the figure stays in English');
     expect(element.shadowRoot?.querySelector('svg')?.textContent).not.to.match(/bench|crease|touches/);
 
     const working = element.shadowRoot?.querySelector<HTMLDetailsElement>('details[part=working]');
     if (working) working.open = true;
-    await waitUntil(() => spoken(element).includes('Rechtwinkliges Dreieck'), 'the working stays in English');
+    await until(() => spoken(element).includes('Rechtwinkliges Dreieck'), 'the working stays in English');
 
     const stack = element.shadowRoot?.querySelector<HTMLInputElement>('[id="field-wing.stack"]');
     if (!stack) throw new Error('no field');
     stack.value = 'hoch';
     stack.dispatchEvent(new Event('input', {bubbles: true, composed: true}));
-    await waitUntil(() => spoken(element).includes('„hoch“ lässt sich nicht als Länge lesen.'), 'the refusal stays in English');
+    await until(() => spoken(element).includes('„hoch“ lässt sich nicht als Länge lesen.'), 'the refusal stays in English');
   });
 
   it('is no news where an answer only changes its language', async () => {
@@ -125,7 +126,7 @@ describe('German', () => {
     const [element] = around.getElementsByTagName('glider-camber-shim');
     if (!element) throw new Error('no element');
     around.lang = 'de';
-    await waitUntil(() => spoken(element).includes('stützen'));
+    await until(() => spoken(element).includes('stützen'));
     await new Promise((later) => setTimeout(later, 900));   // longer than a burst of changes may last
     expect(element.shadowRoot?.querySelector('[aria-live]')?.textContent).to.equal('');
   });
@@ -134,7 +135,7 @@ describe('German', () => {
     const sentence = await fixture(html`<p lang="de-AT"><glider-value name="wing.camber" digits="1">?</glider-value>, <glider-value name="wing.propped">?</glider-value></p>`);
     const [camber, propped] = sentence.getElementsByTagName('glider-value');
     if (!camber || !propped) throw new Error('no element');
-    await waitUntil(() => spoken(propped) === 'der hintere Flügelteil');
+    await until(() => spoken(propped) === 'der hintere Flügelteil');
     expect(spoken(camber)).to.equal('4,0 %');
   });
 
@@ -160,8 +161,8 @@ describe('American English', () => {
   it('is spoken by elements', async () => {
     const balance = await fixture(html`<glider-balance-point lang="en-US"></glider-balance-point>`);
     const sheet = await fixture(html`<glider-parts-sheet lang="en-US"></glider-parts-sheet>`);
-    await waitUntil(() => spoken(balance).includes('modeling clay'));
-    await waitUntil(() => /Center line/.test(spoken(sheet)));
+    await until(() => spoken(balance).includes('modeling clay'));
+    await until(() => /Center line/.test(spoken(sheet)));
     expect(sheet.shadowRoot?.querySelector<HTMLOptGroupElement>('optgroup:last-of-type')?.label).to.equal('Sold in millimeters');
     expect(sheet.shadowRoot?.innerHTML).not.to.match(/centre|metre/i);
   });

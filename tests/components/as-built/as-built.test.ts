@@ -12,6 +12,7 @@ import '../../../src/components/dimensions/define.js';
 import '../../../src/components/flight-check/define.js';
 import '../../../src/components/flight-path/define.js';
 import '../../../src/components/tail-shim/define.js';
+import {until} from '../../until.js';
 
 const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 const text = (element: GliderElement, part: string): string => tidy(element.shadowRoot?.querySelector(`[part=${part}]`)?.textContent);
@@ -189,9 +190,7 @@ describe('<glider-as-built>', () => {
     const settle = async (): Promise<void> => { for (const each of [element, ...others]) await each.updateComplete; };
     /** What is measured is no longer about so much, and leaves less to a range: all else stays. */
     const sentence = (each: GliderElement): string => text(each, 'answer').replace(text(each, 'aside'), '').replaceAll('about ', '').trim();
-    for (let i = 0; i < 100 && !(element.result.ok && element.state.design.name === 'Halfpenny' && others.every((each) => text(each, 'answer').length > 20)); i++) {
-      await new Promise((resolve) => { setTimeout(resolve, 30); });
-    }
+    await until(() => element.result.ok && element.state.design.name === 'Halfpenny' && others.every((each) => text(each, 'answer').length > 20));
     await settle();
     const before = others.map(sentence);
     await type(element, 'weighing-mass', '71');
@@ -209,12 +208,11 @@ describe('<glider-as-built>', () => {
     const page = await fixture(html`<div><glider-design id="halfpenny-2" src="/demo/halfpenny.json" units="metric"></glider-design>
       <glider-as-built design="halfpenny-2"></glider-as-built><glider-flight-path design="halfpenny-2"></glider-flight-path></div>`);
     const element = there(page.querySelector('glider-as-built')), path = there(page.querySelector('glider-flight-path'));
-    const has = async (said: () => boolean): Promise<void> => { for (let i = 0; i < 100 && !said(); i++) await new Promise((resolve) => { setTimeout(resolve, 30); }); };
-    await has(() => element.state.design.name === 'Halfpenny' && element.result.ok && path.result.ok);
+    await until(() => element.state.design.name === 'Halfpenny' && element.result.ok && path.result.ok);
     const crook = async (name: 'finEdge' | 'tipWeight', written: string): Promise<string> => {
       Object.assign(path, {finEdge: undefined, tipWeight: undefined, [name]: written});
       await path.updateComplete;
-      await has(() => text(path, 'answer').includes('Crooked'));
+      await until(() => text(path, 'answer').includes('Crooked'));
       await path.updateComplete;
       return text(path, 'answer');
     };
@@ -308,8 +306,8 @@ describe('<glider-as-built>', () => {
   it('draws what is measured', async () => {
     const element = await gliding();
     await type(element, 'field-built.hollow', '4.6');
+    await until(() => element.shadowRoot?.querySelector('svg text'));
     const svg = there(element.shadowRoot?.querySelector('svg'));
-    for (let i = 0; i < 100 && !svg.querySelector('text'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
     const words = [...svg.querySelectorAll('text')].map((one) => tidy(one.textContent));
     expect(words).to.include.members(['4.6 mm', 'plan left 29.1 mm', 'plan right 29.1 mm', 'Tail on the body, from the left']);
     expect(svg.getAttribute('aria-label')).to.contain('1 measured so far');
@@ -317,7 +315,7 @@ describe('<glider-as-built>', () => {
 
   it('speaks German', async () => {
     const element = await fixture<GliderAsBuilt>(html`<glider-as-built lang="de" masses="29g@15mm" tail-angle="-1.2°" hollow="5 mm"></glider-as-built>`);
-    for (let i = 0; i < 100 && !text(element, 'aside').includes('Gerechnet'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+    await until(() => text(element, 'aside').includes('Gerechnet'));
     expect(text(element, 'answer')).to.match(/Wie gemessen fliegt er mit etwa \d,\d m\/s, \d,\d m\/s langsamer als geplant\./);
     expect(text(element, 'aside')).to.contain('Gerechnet mit einem gemessenen Wert: Hohlraum.');
   });
@@ -325,7 +323,7 @@ describe('<glider-as-built>', () => {
   it('is accessible, with everything open and something wrong', async () => {
     const element = await gliding();
     for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
-    for (let i = 0; i < 100 && !element.shadowRoot?.querySelector('.working math'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+    await until(() => element.shadowRoot?.querySelector('.working math'));
     await type(element, 'field-built.hollow', '70');
     await type(element, 'field-built.bow', '30');
     await type(element, 'weighing-mass', 'heavy');

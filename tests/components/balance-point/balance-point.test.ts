@@ -1,10 +1,11 @@
-import {expect, fixture, html, waitUntil} from '@open-wc/testing';
+import {expect, fixture, html} from '@open-wc/testing';
 import {sendKeys} from '@web/test-runner-commands';
 import type {GliderBalancePoint} from '../../../src/components/balance-point/define.js';
 import {balancePlan} from '../../../src/calc/balance/balance-plan.js';
 import {planeBalance} from '../../../src/calc/balance/plane-balance.js';
 import '../../../src/components/balance-point/define.js';
 import '../../../src/components/design/define.js';
+import {until} from '../../until.js';
 
 const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 const text = (element: GliderBalancePoint, part: string): string => tidy(element.shadowRoot?.querySelector(`[part=${part}]`)?.textContent);
@@ -49,14 +50,12 @@ function planOf(element: GliderBalancePoint) {
 /** Opens everything that can be opened, and waits for the working. */
 async function openAll(element: GliderBalancePoint): Promise<void> {
   for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
-  for (let i = 0; i < 100 && !element.shadowRoot?.querySelector('.working table'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+  await until(() => element.shadowRoot?.querySelector('.working table'));
 }
 
 async function drawn(element: GliderBalancePoint): Promise<SVGSVGElement> {
-  const svg = element.shadowRoot?.querySelector('svg');
-  for (let i = 0; i < 100 && !svg?.querySelector('text'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
-  if (!svg) throw new Error('no figure');
-  return svg;
+  await until(() => element.shadowRoot?.querySelector('svg text'));
+  return there(element.shadowRoot?.querySelector('svg'));
 }
 
 /** A plane measured whole, whose numbers can be followed by hand. */
@@ -130,7 +129,7 @@ describe('<glider-balance-point>', () => {
     expect(text(usual, 'aside')).not.to.contain('flight model');
     const details = there(usual.shadowRoot?.querySelector<HTMLDetailsElement>('details[part=working]'));
     details.open = true;
-    await waitUntil(() => text(usual, 'working').includes('vortex lattice'));
+    await until(() => text(usual, 'working').includes('vortex lattice'));
     const far = await fixture<GliderBalancePoint>(html`<glider-balance-point tail-span="800 mm" tail-chord="140 mm"></glider-balance-point>`);
     expect(text(far, 'aside')).to.match(/the flight model and the handbook differ by 10 % of the mean chord, more than usual/);
   });

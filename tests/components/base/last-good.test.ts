@@ -1,8 +1,9 @@
-import {expect, fixture, html, nextFrame, waitUntil} from '@open-wc/testing';
+import {expect, fixture, html, nextFrame} from '@open-wc/testing';
 import type {GliderBalancePoint} from '../../../src/components/balance-point/define.js';
 import '../../../src/components/balance-point/define.js';
 import '../../../src/components/design/define.js';
 import '../../../src/components/flight-check/define.js';
+import {until} from '../../until.js';
 
 const plain = (element: Element | null | undefined): string => (element?.shadowRoot?.querySelector('section')?.textContent ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ');
 const fetched = (glider: object): string => `data:application/json,${encodeURIComponent(JSON.stringify({glider: 1, ...glider}))}`;
@@ -12,7 +13,7 @@ describe('the last answer that fitted', () => {
     // the file is on its way while the element already stands on the page
     const page = await fixture(html`<div><glider-balance-point design="sent"></glider-balance-point><glider-design id="sent" src=${fetched({name: 'Sent', body: {layers: '0'}})}></glider-design></div>`);
     const element = page.querySelector('glider-balance-point');
-    await waitUntil(() => element?.state.design.name === 'Sent', 'the design has come');
+    await until(() => element?.state.design.name === 'Sent', 'the design has come');
     await element?.updateComplete;
     expect(plain(element)).to.contain('The answer appears here once');
     expect(plain(element)).not.to.contain('last answer that fitted');
@@ -34,7 +35,7 @@ describe('the last answer that fitted', () => {
   it('is not what an element said while it was still waiting', async () => {
     const page = await fixture(html`<div><glider-design id="tiny" wing-span="5mm"></glider-design><glider-flight-check design="tiny"></glider-flight-check></div>`);
     const element = page.querySelector('glider-flight-check');
-    await waitUntil(() => plain(element).includes('The answer appears here once'), 'it says what stands in the way');
+    await until(() => plain(element).includes('The answer appears here once'), 'it says what stands in the way');
     expect(plain(element)).not.to.contain('being worked out');
   });
 });

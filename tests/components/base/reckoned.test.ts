@@ -6,6 +6,7 @@ import '../../../src/components/flight-check/define.js';
 import '../../../src/components/tail-shim/define.js';
 import '../../../src/components/value/define.js';
 import type {GliderElement} from '../../../src/components/base/element.js';
+import {until} from '../../until.js';
 
 const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 
@@ -43,7 +44,7 @@ describe('measurements on the finished plane', () => {
   it('are named by a number in a sentence to whoever points at it', async () => {
     const measured = await page({'built-hollow': '4.5mm'});
     const value = measured.querySelector<GliderElement>('glider-value');
-    for (let i = 0; i < 100 && !value?.shadowRoot?.querySelector('[title]'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+    await until(() => value?.shadowRoot?.querySelector('[title]'));
     expect(value?.shadowRoot?.querySelector('[part=value]')?.getAttribute('title')).to.equal('Reckoned with one of your measurements: hollow.');
   });
 

@@ -3,6 +3,7 @@ import {sendKeys} from '@web/test-runner-commands';
 import type {GliderCamberShim} from '../../../src/components/camber-shim/define.js';
 import '../../../src/components/camber-shim/define.js';
 import '../../../src/components/design/define.js';
+import {until} from '../../until.js';
 
 const text = (element: GliderCamberShim, part: string): string =>
   (element.shadowRoot?.querySelector(`[part=${part}]`)?.textContent ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
@@ -125,7 +126,7 @@ describe('<glider-camber-shim>', () => {
   it('draws the bench to scale once it is seen', async () => {
     const element = await fixture<GliderCamberShim>(html`<glider-camber-shim chord="115 mm" crease="45 mm"></glider-camber-shim>`);
     const svg = element.shadowRoot?.querySelector('svg');
-    for (let i = 0; i < 100 && !svg?.querySelector('text'); i++) await new Promise((r) => { setTimeout(r, 30); });
+    await until(() => svg?.querySelector('text'));
     const words = [...svg?.querySelectorAll('text') ?? []].map((t) => t.textContent);
     expect(words).to.include('8.2°');
     expect(svg?.outerHTML).to.not.match(/NaN|Infinity|undefined/);

@@ -1,17 +1,11 @@
-import {aTimeout, expect, fixture, html, oneEvent} from '@open-wc/testing';
+import {expect, fixture, html, oneEvent} from '@open-wc/testing';
 import type {GliderDesignElement, GliderDimensions, GliderValue} from '../../../src/index.js';
 import '../../../src/components/design/define.js';
 import '../../../src/components/dimensions/define.js';
 import '../../../src/components/value/define.js';
+import {until} from '../../until.js';
 
 const said = (element: Element): string => (element.shadowRoot?.textContent ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
-
-async function until(done: () => boolean): Promise<void> {
-  for (let i = 0; !done(); i++) {
-    if (i > 200) throw new Error('nothing happened');
-    await aTimeout(20);
-  }
-}
 
 describe('<glider-design>', () => {
   it('takes each dimension as an attribute, and its default back when the attribute goes', async () => {

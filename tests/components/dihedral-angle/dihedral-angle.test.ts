@@ -3,6 +3,7 @@ import {sendKeys} from '@web/test-runner-commands';
 import type {GliderDihedralAngle} from '../../../src/components/dihedral-angle/define.js';
 import '../../../src/components/dihedral-angle/define.js';
 import '../../../src/components/design/define.js';
+import {until} from '../../until.js';
 
 const plain = (words: string | null | undefined): string => (words ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 const text = (element: GliderDihedralAngle, part: string): string => plain(element.shadowRoot?.querySelector(`[part=${part}]`)?.textContent);
@@ -29,10 +30,8 @@ async function choose(element: GliderDihedralAngle, path: string, choice: string
 
 async function openWorking(element: GliderDihedralAngle): Promise<void> {
   for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
-  for (let i = 0; i < 100 && !element.shadowRoot?.querySelector('table'); i++) {
-    await new Promise((r) => { setTimeout(r, 20); });
-    await element.updateComplete;
-  }
+  await until(() => element.shadowRoot?.querySelector('table'));
+  await element.updateComplete;
 }
 
 const firstJoint = ({result}: GliderDihedralAngle) => {
@@ -185,7 +184,7 @@ describe('<glider-dihedral-angle>', () => {
   it('draws the bench once it is seen, with a handle for each joint and two for each block', async () => {
     const element = await fixture<GliderDihedralAngle>(html`<glider-dihedral-angle span="640 mm" joints="12° @ 130 mm"></glider-dihedral-angle>`);
     const svg = element.shadowRoot?.querySelector('svg');
-    for (let i = 0; i < 100 && !element.shadowRoot?.querySelector('.handle'); i++) await new Promise((r) => { setTimeout(r, 30); });
+    await until(() => element.shadowRoot?.querySelector('.handle'));
     const words = [...svg?.querySelectorAll('text') ?? []].map((t) => plain(t.textContent));
     expect(words).to.include('190 mm').and.to.include('39.5 mm').and.to.include('12°');
     expect(svg?.outerHTML).to.not.match(/NaN|Infinity|undefined/);
@@ -194,7 +193,7 @@ describe('<glider-dihedral-angle>', () => {
 
   it('follows a pointer that takes the top of the block', async () => {
     const element = await fixture<GliderDihedralAngle>(html`<glider-dihedral-angle span="640 mm" joints="12° @ 130 mm"></glider-dihedral-angle>`);
-    for (let i = 0; i < 100 && !element.shadowRoot?.querySelector('.handle'); i++) await new Promise((r) => { setTimeout(r, 30); });
+    await until(() => element.shadowRoot?.querySelector('.handle'));
     const handle = element.shadowRoot?.querySelector<HTMLElement>('[data-key="block-0"]');
     if (!handle) throw new Error('no handle');
     handle.setPointerCapture = () => undefined;

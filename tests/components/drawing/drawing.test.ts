@@ -3,6 +3,7 @@ import {sendKeys} from '@web/test-runner-commands';
 import type {GliderDrawing} from '../../../src/components/drawing/define.js';
 import '../../../src/components/drawing/define.js';
 import '../../../src/components/design/define.js';
+import {until} from '../../until.js';
 
 const plain = (words: string | null | undefined): string => (words ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 
@@ -22,7 +23,7 @@ async function type(element: GliderDrawing, path: string, written: string): Prom
 const handles = (element: GliderDrawing): readonly HTMLElement[] => [...element.shadowRoot?.querySelectorAll<HTMLElement>('.handle') ?? []];
 
 async function drawn(element: GliderDrawing): Promise<SVGSVGElement> {
-  for (let i = 0; i < 150 && handles(element).length === 0; i++) await new Promise((r) => { setTimeout(r, 30); });
+  await until(() => handles(element).length > 0);
   const svg = element.shadowRoot?.querySelector('svg');
   if (!svg) throw new Error('no picture');
   return svg;

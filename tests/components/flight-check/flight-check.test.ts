@@ -4,6 +4,7 @@ import type {GliderFlightCheck} from '../../../src/components/flight-check/defin
 import type {FlightCheck} from '../../../src/calc/flight/flight-check.js';
 import '../../../src/components/flight-check/define.js';
 import '../../../src/components/design/define.js';
+import {until} from '../../until.js';
 
 const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 
@@ -30,15 +31,9 @@ async function type(element: GliderFlightCheck, path: string, written: string): 
   await element.updateComplete;
 }
 
-async function until(found: () => unknown): Promise<void> {
-  for (let i = 0; i < 200 && !found(); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
-  if (!found()) throw new Error('did not come');
-}
-
 async function drawn(element: GliderFlightCheck): Promise<SVGSVGElement> {
-  const svg = there(element.shadowRoot?.querySelector<SVGSVGElement>('.sheet > svg'));
-  await until(() => svg.querySelector('text'));
-  return svg;
+  await until(() => element.shadowRoot?.querySelector('.sheet > svg text'));
+  return there(element.shadowRoot?.querySelector<SVGSVGElement>('.sheet > svg'));
 }
 
 async function openAll(element: GliderFlightCheck): Promise<void> {

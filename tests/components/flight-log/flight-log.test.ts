@@ -5,7 +5,8 @@ import type {GliderFlightLog} from '../../../src/components/flight-log/define.js
 import {emptyLog, withRows} from '../../../src/calc/flight-log/log.js';
 import {logOf, throwOf} from '../../calc/flight-log/logs.js';
 import {openStrictPage} from '../../strict-page.js';
-import {choose, give, log, node, openAll, press, text, there, tidy, type, until, whole} from './log-in-use.js';
+import {choose, give, log, node, openAll, press, text, there, tidy, type, whole} from './log-in-use.js';
+import {until} from '../../until.js';
 import '../../../src/components/flight-log/define.js';
 import '../../../src/components/design/define.js';
 
@@ -69,15 +70,20 @@ describe('<glider-flight-log>', () => {
     const watch = node<HTMLButtonElement>(element, '.watch');
     expect(watch.getBoundingClientRect().height).to.be.at.least(100);
     const touch = (kind: string) => watch.dispatchEvent(new PointerEvent(kind, {isPrimary: true, button: 0, bubbles: true}));
-    touch('pointerdown');
-    watch.click();
+    /** Touches the watch, and tells the moments, s, between which it was touched. */
+    const pressed = (): readonly [number, number] => {
+      const from = performance.now();
+      touch('pointerdown');
+      watch.click();
+      return [from / 1000, performance.now() / 1000];
+    };
+    const began = pressed();
     await element.updateComplete;
     expect(tidy(watch.textContent)).to.contain('Stop as');
     await new Promise((resolve) => { setTimeout(resolve, 400); });
-    touch('pointerdown');
-    watch.click();
+    const ended = pressed();
     await element.updateComplete;
-    expect(Number(node<HTMLInputElement>(element, '#field-time').value)).to.be.within(0.35, 1.5);
+    expect(Number(node<HTMLInputElement>(element, '#field-time').value)).to.be.within(ended[0] - began[1] - 0.02, ended[1] - began[0] + 0.02);
     await type(element, 'time', '2.5');
     await log(element, '8', '2.5');
     expect(element.log.throws[0]?.time).to.equal(2.5);
@@ -238,10 +244,11 @@ describe('<glider-flight-log>', () => {
   it('draws every throw', async () => {
     const element = await holding(far, further);
     element.log = withRows(element.log, {throws: [throwOf('b', 50, 2, {out: true})]});
-    await until(() => element.shadowRoot?.querySelector('svg text') !== null);
-    await new Promise((resolve) => { setTimeout(resolve, 100); });
-    const dots = [...element.shadowRoot?.querySelectorAll('svg path') ?? []].map((path) => (path.getAttribute('d')?.match(/a4 4/g) ?? []).length / 2);
-    expect(dots.filter(Boolean)).to.deep.equal([5, 5]);
+    const dots = (): readonly number[] => [...element.shadowRoot?.querySelectorAll('svg path') ?? []]
+      .map((path) => (path.getAttribute('d')?.match(/a4 4/g) ?? []).length / 2).filter(Boolean);
+    await until(() => dots().length > 1);
+    await element.updateComplete;
+    expect(dots()).to.deep.equal([5, 5]);
     expect(node(element, 'svg').outerHTML).not.to.match(/NaN|Infinity|undefined/);
     expect(node(element, 'svg').getAttribute('aria-label')?.replaceAll('\u00a0', ' ')).to.contain('Version B: 5 throws, 11.2 m on average');
   });

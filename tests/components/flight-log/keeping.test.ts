@@ -5,7 +5,8 @@ import {databaseName} from '../../../src/components/flight-log/database.js';
 import {emptyLog, withRows} from '../../../src/calc/flight-log/log.js';
 import {writeLogFile} from '../../../src/calc/flight-log/file.js';
 import {logOf, throwOf} from '../../calc/flight-log/logs.js';
-import {log, openAll, press, there, tidy, until, whole} from './log-in-use.js';
+import {log, openAll, press, there, tidy, whole} from './log-in-use.js';
+import {until} from '../../until.js';
 import '../../../src/components/flight-log/define.js';
 
 const kept = (name: string) => fixture<GliderFlightLog>(html`<glider-flight-log units="metric" keep=${name}></glider-flight-log>`);
@@ -151,7 +152,7 @@ describe('<glider-flight-log keep>', () => {
     await isKept(element);
     element.remove();
     const again = await kept('many');
-    await until(() => again.log.throws.length === 10_000, 10_000);
+    await until(() => again.log.throws.length === 10_000);
     expect(there(again.log.throws.at(-1)).distance).to.be.closeTo(8.9999, 1e-9);
   });
 });

@@ -1,4 +1,5 @@
 import type {GliderFlightLog} from '../../../src/components/flight-log/define.js';
+import {until} from '../../until.js';
 
 export const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 export const text = (element: GliderFlightLog, part: string): string => tidy(element.shadowRoot?.querySelector(`[part=${part}]`)?.textContent);
@@ -46,15 +47,6 @@ export async function openAll(element: GliderFlightLog): Promise<void> {
   await element.updateComplete;
 }
 
-/** Waits for something that takes the browser a moment. */
-export async function until(holds: () => boolean, most = 6000): Promise<void> {
-  const end = performance.now() + most;
-  while (!holds()) {
-    if (performance.now() > end) throw new Error('it never happened');
-    await new Promise((resolve) => { setTimeout(resolve, 20); });
-  }
-}
-
 /** Gives a file to the element as a person would. */
 export async function give(element: GliderFlightLog, name: string, content: string | Uint8Array<ArrayBuffer>): Promise<void> {
   const input = node<HTMLInputElement>(element, 'input[type=file]');
@@ -63,6 +55,5 @@ export async function give(element: GliderFlightLog, name: string, content: stri
   input.files = files.files;
   input.dispatchEvent(new Event('change', {bubbles: true}));
   await until(() => input.value === '');
-  await new Promise((resolve) => { setTimeout(resolve, 60); });
   await element.updateComplete;
 }

@@ -4,6 +4,7 @@ import type {GliderFlightPath} from '../../../src/components/flight-path/define.
 import type {ThrowStudy} from '../../../src/calc/flight/simulation/throw-study.js';
 import '../../../src/components/flight-path/define.js';
 import '../../../src/components/design/define.js';
+import {until} from '../../until.js';
 
 const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 const text = (element: GliderFlightPath, part: string): string => tidy(element.shadowRoot?.querySelector(`[part=${part}]`)?.textContent);
@@ -29,11 +30,8 @@ async function crook(element: GliderFlightPath, cause: 'fin' | 'tip' | 'twist', 
   input.value = written;
   input.dispatchEvent(new Event('input', {bubbles: true, composed: true}));
   // what follows turns comes on first need
-  for (let i = 0; i < 60; i++) {
-    await element.updateComplete;
-    if (studyOf(element).turn !== undefined || element.crooked === undefined) break;
-    await new Promise((resolve) => { setTimeout(resolve, 20); });
-  }
+  await element.updateComplete;
+  await until(() => studyOf(element).turn !== undefined || element.crooked === undefined);
   await element.updateComplete;
 }
 
@@ -44,9 +42,8 @@ function studyOf(element: GliderFlightPath): ThrowStudy {
 }
 
 async function drawn(element: GliderFlightPath): Promise<SVGSVGElement> {
-  const svg = there(element.shadowRoot?.querySelector('svg'));
-  for (let i = 0; i < 100 && !svg.querySelector('text'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
-  return svg;
+  await until(() => element.shadowRoot?.querySelector('svg text'));
+  return there(element.shadowRoot?.querySelector('svg'));
 }
 
 const seek = async (element: GliderFlightPath, time: number): Promise<void> => {
@@ -233,7 +230,8 @@ describe('<glider-flight-path>', () => {
     const page = await fixture(html`<div><glider-design id="bent" units="metric" ballast-masses="29g@15mm" arrangement-tail-incidence="-1.2°" built-bow="6 mm"></glider-design>
       <glider-flight-path design="bent"></glider-flight-path></div>`);
     const measured = there(page.querySelector('glider-flight-path'));
-    for (let i = 0; i < 60 && !(measured.result.ok && measured.result.value.turn); i++) await new Promise((resolve) => { setTimeout(resolve, 20); });
+    await until(() => measured.result.ok && measured.result.value.turn);
+    await measured.updateComplete;
     expect(measured.crooked).to.equal(undefined);
     expect(text(measured, 'answer')).to.match(/Crooked like that it turns (left|right)/);
   });
@@ -271,16 +269,33 @@ describe('<glider-flight-path>', () => {
     const element = await gliding();
     const button = (): HTMLButtonElement => there(element.shadowRoot?.querySelector<HTMLButtonElement>('.moment button'));
     expect(button().textContent).to.equal('Play');
-    button().click();
-    await new Promise((resolve) => { setTimeout(resolve, 300); });
-    await element.updateComplete;
-    expect(button().textContent).to.equal('Pause');
-    button().click();
-    await element.updateComplete;
-    const at = Number(field(element, 'moment').value);
-    expect(at).to.be.greaterThan(0);
-    await new Promise((resolve) => { setTimeout(resolve, 100); });
-    expect(Number(field(element, 'moment').value)).to.equal(at);
+    await drawn(element);
+    const moment = (): number => Number(field(element, 'moment').value);
+    // the frames come from here: how many a browser draws in a time is its own affair
+    const given = {ask: window.requestAnimationFrame.bind(window), drop: window.cancelAnimationFrame.bind(window)};
+    let next: FrameRequestCallback | undefined;
+    window.requestAnimationFrame = (frame) => { next = frame; return 1; };
+    window.cancelAnimationFrame = () => { next = undefined; };
+    const frame = async (at: number): Promise<void> => {
+      next?.(at);
+      await element.updateComplete;
+    };
+    try {
+      button().click();
+      await element.updateComplete;
+      expect(button().textContent).to.equal('Pause');
+      for (const at of [1000, 1020, 1300]) await frame(at);
+      expect(moment(), 'as fast as it flies').to.be.closeTo(0.3, 1e-9);
+      expect(button().textContent).to.equal('Pause');
+      button().click();
+      await frame(1400);
+      expect(button().textContent).to.equal('Play');
+      expect(moment()).to.be.closeTo(0.3, 1e-9);
+      expect(next).to.equal(undefined);
+    } finally {
+      window.requestAnimationFrame = given.ask;
+      window.cancelAnimationFrame = given.drop;
+    }
   });
 
   it('moves nothing by itself where less motion is wanted', async () => {
@@ -325,8 +340,7 @@ describe('<glider-flight-path>', () => {
     const before = studyOf(element).right.speed;
     page.querySelector('glider-design')?.setAttribute('ballast-masses', '30g@15mm');
     await element.updateComplete;
-    await new Promise((resolve) => { setTimeout(resolve, 50); });
-    expect(studyOf(element).right.speed).to.be.greaterThan(before);
+    await until(() => studyOf(element).right.speed > before);
   });
 
   it('never writes what is no number', async () => {
@@ -343,7 +357,7 @@ describe('<glider-flight-path>', () => {
   it('shows its working, with this plane’s numbers', async () => {
     const element = await gliding();
     for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
-    for (let i = 0; i < 100 && !element.shadowRoot?.querySelector('.working math'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+    await until(() => element.shadowRoot?.querySelector('.working math'));
     const working = tidy(node(element, '.working').textContent);
     expect(working).to.contain(`${studyOf(element).right.speed.toFixed(1)} m/s`).and.to.contain('Stengel');
   });

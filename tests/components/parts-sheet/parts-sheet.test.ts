@@ -1,8 +1,9 @@
-import {expect, fixture, html, waitUntil} from '@open-wc/testing';
+import {expect, fixture, html} from '@open-wc/testing';
 import {sendKeys} from '@web/test-runner-commands';
 import type {GliderPartsSheet} from '../../../src/components/parts-sheet/define.js';
 import '../../../src/components/parts-sheet/define.js';
 import '../../../src/components/design/define.js';
+import {until} from '../../until.js';
 
 const plain = (text: string | null | undefined): string => (text ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 const all = (element: GliderPartsSheet, selector: string): readonly Element[] => [...element.shadowRoot?.querySelectorAll(selector) ?? []];
@@ -29,7 +30,7 @@ async function drawn(element: GliderPartsSheet): Promise<SVGSVGElement> {
   const svg = element.shadowRoot?.querySelector('svg');
   if (!svg) throw new Error('no figure');
   svg.scrollIntoView();
-  await waitUntil(() => svg.querySelector('text') !== null, 'the figure is drawn');
+  await until(() => svg.querySelector('text') !== null, 'the figure is drawn');
   return svg;
 }
 
@@ -163,7 +164,7 @@ describe('<glider-parts-sheet>', () => {
       const host = await fixture<HTMLElement>(html`<div style="inline-size: 250px"><glider-parts-sheet lang=${lang}></glider-parts-sheet></div>`);
       const element = host.querySelector<GliderPartsSheet>('glider-parts-sheet');
       if (!element) throw new Error('no element');
-      await waitUntil(() => text(element, '.list').includes(lang === 'de' ? 'Höhenleitwerk' : 'Tailplane'), lang);
+      await until(() => text(element, '.list').includes(lang === 'de' ? 'Höhenleitwerk' : 'Tailplane'), lang);
       for (const head of all(element, '.list th[scope=row]')) {
         const [number, name] = [...head.querySelectorAll('button, span > span')].map((each) => each.getBoundingClientRect());
         if (!number || !name) throw new Error('no number or no name');
@@ -229,7 +230,7 @@ describe('<glider-parts-sheet>', () => {
     await element.updateComplete;
     expect(strokes()).to.equal(1);
     await sendKeys({press: 'Enter'});
-    await waitUntil(() => button?.getAttribute('aria-pressed') === 'true', 'the piece is held', {timeout: 5000});
+    await until(() => button?.getAttribute('aria-pressed') === 'true', 'the piece is held');
     button?.blur();
     await element.updateComplete;
     expect(strokes()).to.equal(1);

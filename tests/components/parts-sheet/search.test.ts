@@ -1,4 +1,4 @@
-import {expect, fixture, html, waitUntil} from '@open-wc/testing';
+import {expect, fixture, html} from '@open-wc/testing';
 import {sendKeys} from '@web/test-runner-commands';
 import type {TemplateResult} from 'lit';
 import type {GliderPartsSheet} from '../../../src/components/parts-sheet/define.js';
@@ -7,6 +7,7 @@ import type {Found} from '../../../src/components/parts-sheet/found.js';
 import {searchInSlices} from '../../../src/components/parts-sheet/search/slices.js';
 import type {Job} from '../../../src/calc/sheet/engine/index.js';
 import {openStrictPage} from '../../strict-page.js';
+import {until} from '../../until.js';
 
 const plain = (text: string | null | undefined): string => (text ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 /** What there is one of: a button, a box to tick, a disclosure, the figure. */
@@ -21,19 +22,18 @@ const result = (element: GliderPartsSheet): Found => {
   return element.result.value;
 };
 const sheet = (element = html`<glider-parts-sheet></glider-parts-sheet>`): Promise<GliderPartsSheet> => fixture<GliderPartsSheet>(element);
-const patient = {timeout: 30_000};
 
 /** With the search at its end. */
 async function ended(of: TemplateResult): Promise<GliderPartsSheet> {
   const element = await sheet(of);
-  await waitUntil(() => /found nothing better\.|Looked for/.test(text(element, '.search')), 'the search ends', patient);
+  await until(() => /found nothing better\.|Looked for/.test(text(element, '.search')), 'the search ends');
   return element;
 }
 
 async function drawn(element: GliderPartsSheet): Promise<SVGSVGElement> {
   const svg = one(element, 'svg') as Element as SVGSVGElement;
   svg.scrollIntoView({block: 'center'});
-  await waitUntil(() => svg.querySelector('text') !== null, 'the figure is drawn', patient);
+  await until(() => svg.querySelector('text') !== null, 'the figure is drawn');
   return svg;
 }
 
@@ -43,7 +43,7 @@ describe('the search of <glider-parts-sheet>', () => {
     const first = result(element).cut;
     expect(first.from).to.equal('first');
     expect(text(element, '.search')).to.contain('found at once');
-    await waitUntil(() => /the search found nothing better/i.test(text(element, '.search')), 'the search ends', patient);
+    await until(() => /the search found nothing better/i.test(text(element, '.search')), 'the search ends');
     const {cut} = result(element);
     const largest = ({plans}: typeof cut): number => Math.max(0, ...plans.map(({leftover}) => (leftover ? leftover.length * leftover.width : 0)));
     expect(cut.sheets).to.equal(first.sheets);
@@ -54,7 +54,7 @@ describe('the search of <glider-parts-sheet>', () => {
   it('gives layouts that straight cuts can make, and says until then that the picture is of another kind', async () => {
     const element = await sheet(html`<glider-parts-sheet cuts="straight"></glider-parts-sheet>`);
     expect(text(element, '.search')).to.contain('still shows parts cut along their outlines');
-    await waitUntil(() => result(element).standing === 'answers', 'it answers', patient);
+    await until(() => result(element).standing === 'answers', 'it answers');
     expect(result(element).cut.plans.every((plan) => plan.sheet.plan !== undefined)).to.equal(true);
   });
 
@@ -67,7 +67,7 @@ describe('the search of <glider-parts-sheet>', () => {
     } as unknown as typeof Worker;
     try {
       const element = await sheet(html`<glider-parts-sheet cuts="straight"></glider-parts-sheet>`);
-      await waitUntil(() => result(element).standing === 'answers', 'it answers', patient);
+      await until(() => result(element).standing === 'answers', 'it answers');
       expect(asked).to.equal(1);
       expect(result(element).cut.from).to.equal('search');
     } finally {
@@ -79,14 +79,14 @@ describe('the search of <glider-parts-sheet>', () => {
     const page = await openStrictPage('parts-sheet.html');
     const element = page.document.querySelector<GliderPartsSheet>('glider-parts-sheet');
     if (!element) throw new Error('no element');
-    await waitUntil(() => /the search found nothing better/i.test(text(element, '.search')), 'the search ends', patient);
+    await until(() => /the search found nothing better/i.test(text(element, '.search')), 'the search ends');
     expect(page.violations).to.deep.equal([]);
     page.close();
   });
 
   it('stops when told, and looks on when told', async () => {
     const element = await sheet(html`<glider-parts-sheet kits="7" cuts="straight"></glider-parts-sheet>`);
-    await waitUntil(() => text(element, '.search button') === 'Stop', 'it looks', patient);
+    await until(() => text(element, '.search button') === 'Stop', 'it looks');
     one(element, '.search button').click();
     await element.updateComplete;
     expect(text(element, '.search')).to.contain('Stopped at the best so far.');
@@ -95,7 +95,7 @@ describe('the search of <glider-parts-sheet>', () => {
     expect(result(element).cut).to.equal(cut);
     expect(text(element, '.search button')).to.equal('Look on');
     one(element, '.search button').click();
-    await waitUntil(() => text(element, '.search button') === 'Stop', 'it looks again', patient);
+    await until(() => text(element, '.search button') === 'Stop', 'it looks again');
   });
 
   it('begins anew with another question, and not at all out of sight', async () => {
@@ -106,7 +106,7 @@ describe('the search of <glider-parts-sheet>', () => {
     await new Promise((resolve) => { setTimeout(resolve, 800); });
     expect(text(element, '.search')).to.contain('found at once');
     element.scrollIntoView();
-    await waitUntil(() => /the search found nothing better/i.test(text(element, '.search')), 'the search ends', patient);
+    await until(() => /the search found nothing better/i.test(text(element, '.search')), 'the search ends');
     element.kits = 2;
     await element.updateComplete;
     expect(text(element, '.search')).to.contain('found at once');
@@ -131,12 +131,12 @@ describe('the search of <glider-parts-sheet>', () => {
 
   it('takes boards at hand and pieces left over, those first', async () => {
     const element = await sheet(html`<glider-parts-sheet cuts="straight" pieces="700mm@300mm@1"></glider-parts-sheet>`);
-    await waitUntil(() => result(element).standing === 'answers', 'it answers', patient);
+    await until(() => result(element).standing === 'answers', 'it answers');
     expect(text(element, '[part=answer]')).to.match(/^Everything fits on one piece left over from before/);
     expect(result(element).cut.oldPieces).to.equal(1);
     one(element, '.boards .remove').click();
     await element.updateComplete;
-    await waitUntil(() => /Everything fits on one sheet/.test(text(element, '[part=answer]')), 'it is on a sheet again', patient);
+    await until(() => /Everything fits on one sheet/.test(text(element, '[part=answer]')), 'it is on a sheet again');
   });
 
   it('glues up a part that is too long from lengths where it may', async () => {
@@ -144,7 +144,7 @@ describe('the search of <glider-parts-sheet>', () => {
     expect(text(element, '[part=answer]')).to.contain('The wing does not fit');
     const box = one(element, 'input[name=wing]');
     box.click();
-    await waitUntil(() => /Everything fits/.test(text(element, '[part=answer]')), 'it fits', patient);
+    await until(() => /Everything fits/.test(text(element, '[part=answer]')), 'it fits');
     expect(text(element, '.list')).to.contain('Wing 1/2').and.to.contain('Wing 2/2');
   });
 
@@ -170,7 +170,7 @@ describe('what an author writes that will not do', () => {
     ] as const) {
       const element = await sheet();
       element.setAttribute(name, written);
-      await waitUntil(() => problem(element, name).includes(said), `${name} ${written}`);
+      await until(() => problem(element, name).includes(said), `${name} ${written}`);
       expect(element.result.ok, written).to.equal(false);
       expect(value(element, name)).to.equal(written);
       expect(element.shadowRoot?.querySelector('.answer')?.classList.contains('stale')).to.equal(true);
@@ -193,14 +193,14 @@ describe('what an author writes that will not do', () => {
     ] as const) {
       const element = await sheet(html`<glider-parts-sheet hide="question"></glider-parts-sheet>`);
       element.setAttribute(name, written);
-      await waitUntil(() => plain(element.shadowRoot?.textContent).includes(said), `${name} ${written}`);
+      await until(() => plain(element.shadowRoot?.textContent).includes(said), `${name} ${written}`);
     }
   });
 
   it('is no price where it is no plain number, and a price with the decimal mark of the page’s language or the other one', async () => {
     for (const written of ['-4.5', '1e300', 'abc', '10001', 'NaN', '1,500']) {
       const element = await sheet(html`<glider-parts-sheet price=${written}></glider-parts-sheet>`);
-      await waitUntil(() => problem(element, 'price').includes('plain number from 0'), written);
+      await until(() => problem(element, 'price').includes('plain number from 0'), written);
       expect(value(element, 'price')).to.equal(written);
       expect(one(element, '[id="field-price"]').checkVisibility(), 'to be seen').to.equal(true);
       expect(result(element).price, written).to.equal(undefined);
@@ -208,7 +208,7 @@ describe('what an author writes that will not do', () => {
     }
     for (const [lang, written, field] of [['en', '4,50', '4.5'], ['en', '4.50', '4.5'], ['de', '4,50', '4,5'], ['de', '4.5', '4,5'], ['de', '0,125', '0,125']] as const) {
       const element = await sheet(html`<glider-parts-sheet lang=${lang} price=${written}></glider-parts-sheet>`);
-      await waitUntil(() => value(element, 'price') === field, `${lang} ${written}`);
+      await until(() => value(element, 'price') === field, `${lang} ${written}`);
       expect(result(element).price).to.equal(Number(written.replace(',', '.')));
       expect(problem(element, 'price')).to.equal('');
     }
@@ -251,7 +251,7 @@ describe('a search in slices', () => {
     await new Promise((resolve) => { setTimeout(resolve, 100); });
     expect(reports).to.equal(0);
     runner.rest(false);
-    await waitUntil(() => reports > 0, 'it goes on', patient);
+    await until(() => reports > 0, 'it goes on');
     runner.stop();
   });
 });
@@ -273,7 +273,7 @@ describe('a part in hand', () => {
         window.matchMedia = (query) => given(query === '(pointer: coarse)' ? coarse ? 'all' : 'not all' : query);
         const element = await sheet();
         (one(element, 'details.hand') as HTMLDetailsElement).open = true;
-        await waitUntil(() => text(element, '.told') !== '', 'it is explained');
+        await until(() => text(element, '.told') !== '', 'it is explained');
         const said = text(element, '.told');
         expect(said).to.match(/^Drag a part in the picture/);
         expect(said.includes('“Turn”') && said.indexOf('“Turn”') < said.indexOf('“Hold here”') && said.indexOf('“Hold here”') < said.indexOf('arrow keys')).to.equal(coarse);
@@ -307,7 +307,7 @@ describe('a part in hand', () => {
     await sendKeys({press: 'r'});
     await shifted('ArrowUp');
     await sendKeys({press: 'Enter'});
-    await waitUntil(() => /^4 Tailplane is held/.test(text(element, '.told')), 'it is held', patient);
+    await until(() => /^4 Tailplane is held/.test(text(element, '.told')), 'it is held');
     const held = result(element).cut.plans.flatMap(({pieces}) => pieces).find(({part}) => part.id === 'tailplane')?.placed;
     expect(held?.turn).to.equal(((before?.turn ?? 0) + 90) % 360);
     expect(result(element).cut.plans.flatMap(({pieces}) => pieces)).to.have.length(6);
@@ -321,7 +321,7 @@ describe('a part in hand', () => {
     const element = await ended(html`<glider-parts-sheet></glider-parts-sheet>`);
     piece(element, 5).focus();
     await sendKeys({press: 'Enter'});
-    await waitUntil(() => /^5 Fin is held/.test(text(element, '.told')), 'the first is held', patient);
+    await until(() => /^5 Fin is held/.test(text(element, '.told')), 'the first is held');
     const at = result(element).cut.plans.flatMap(({pieces}) => pieces).find(({number}) => number === 5)?.placed;
     const other = result(element).cut.plans.flatMap(({pieces}) => pieces).find(({number}) => number === 6)?.placed;
     if (!at || !other) throw new Error('no fins');
@@ -332,7 +332,7 @@ describe('a part in hand', () => {
       for (let i = 0; i < Math.abs(steps[axis]); i++) await shifted(steps[axis] > 0 ? keys[1] : keys[0]);
     }
     await sendKeys({press: 'Enter'});
-    await waitUntil(() => element.shadowRoot?.querySelector('.told .problem') !== null, 'it is refused', patient);
+    await until(() => element.shadowRoot?.querySelector('.told .problem') !== null, 'it is refused');
     await element.updateComplete;
     expect(text(element, '.told .problem')).to.contain('too near');
     expect(text(element, '.told')).to.contain('not held yet');
@@ -357,7 +357,7 @@ describe('a part in hand', () => {
     await element.updateComplete;
     expect(text(element, '.told')).to.match(/^4 Tailplane moved/);
     point('pointerup', 20, -60);
-    await waitUntil(() => /^4 Tailplane is held/.test(text(element, '.told')), 'it is held', patient);
+    await until(() => /^4 Tailplane is held/.test(text(element, '.told')), 'it is held');
     const {width, height} = one(element, '.grip').getBoundingClientRect();
     expect(Math.min(width, height)).to.be.at.least(43.9);
   });
@@ -370,7 +370,7 @@ describe('the lists of <glider-parts-sheet>', () => {
     const knives = (): number => svg.querySelectorAll('path[stroke-width][stroke="var(--_accent)"]').length;
     const before = knives();
     one(element, 'details.cutting').setAttribute('open', '');
-    await waitUntil(() => element.shadowRoot?.querySelector('.next') !== null, 'the list is there', patient);
+    await until(() => element.shadowRoot?.querySelector('.next') !== null, 'the list is there');
     one(element, '.next').click();
     await element.updateComplete;
     expect(text(element, '.now')).to.match(/^Cut 1 of \d+ The whole sheet in hand: set the ruler to \d+(\.\d+)? mm from its (lower|left) edge; cut the full (length|width), \d+ mm\./);
@@ -388,7 +388,7 @@ describe('the lists of <glider-parts-sheet>', () => {
   it('tick off every edge from one corner, in order, with a diagonal to check', async () => {
     const element = await ended(html`<glider-parts-sheet></glider-parts-sheet>`);
     one(element, 'details.marking').setAttribute('open', '');
-    await waitUntil(() => element.shadowRoot?.querySelector('.ticks') !== null, 'the list is there', patient);
+    await until(() => element.shadowRoot?.querySelector('.ticks') !== null, 'the list is there');
     expect(text(element, 'details.marking')).to.contain('must be 860 mm both ways');
     for (const table of element.shadowRoot?.querySelectorAll('.ticks') ?? []) {
       const ticks = [...table.querySelectorAll('tbody th')].map(({textContent}) => Number(textContent));
@@ -401,7 +401,7 @@ describe('the lists of <glider-parts-sheet>', () => {
     const element = await ended(html`<glider-parts-sheet cuts="straight" boards="900mm@600mm@1"></glider-parts-sheet>`);
     await drawn(element);
     for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
-    await waitUntil(() => ['.next', '.ticks'].every((each) => element.shadowRoot?.querySelector(each)), 'the lists are there', patient);
+    await until(() => ['.next', '.ticks'].every((each) => element.shadowRoot?.querySelector(each)), 'the lists are there');
     one(element, '.next').click();
     element.shadowRoot?.querySelector<HTMLButtonElement>('button.piece')?.focus();
     await element.updateComplete;

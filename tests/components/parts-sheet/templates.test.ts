@@ -1,9 +1,10 @@
-import {expect, fixture, html, waitUntil} from '@open-wc/testing';
+import {expect, fixture, html} from '@open-wc/testing';
 import type {GliderPartsSheet} from '../../../src/components/parts-sheet/define.js';
 import '../../../src/components/parts-sheet/define.js';
 import '../../../src/components/design/define.js';
 import {pointsPerMm, readPdf} from '../../drawing/pdf/read-pdf.js';
 import {openStrictPage} from '../../strict-page.js';
+import {until} from '../../until.js';
 
 const plain = (text: string | null | undefined): string => (text ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 
@@ -56,7 +57,7 @@ const panel = (element: Element): HTMLDetailsElement => {
 
 async function opened(element: GliderPartsSheet): Promise<GliderPartsSheet> {
   panel(element).open = true;
-  await waitUntil(() => panel(element).querySelector('button') !== null, 'the panel is there');
+  await until(() => panel(element).querySelector('button') !== null, 'the panel is there');
   await element.updateComplete;
   return element;
 }
@@ -81,7 +82,21 @@ const link = (element: Element): HTMLAnchorElement | null => root(element).query
 async function made(element: GliderPartsSheet, which: 0 | 1 | 2, {names}: Catch): Promise<void> {
   const before = names.length;
   buttons(element)[which]?.click();
-  await waitUntil(() => names.length > before, 'the file is saved', {timeout: 10_000});
+  await until(() => names.length > before, 'the file is saved');
+}
+
+/** Begins the PDF, until it says that it draws a page: heard at once, since all the pages may be drawn before the clock is looked at again. */
+async function drawing(element: GliderPartsSheet): Promise<void> {
+  const heard = new Promise<void>((resolve) => {
+    const observer = new MutationObserver(() => {
+      if (!said(element).includes('Drawing page')) return;
+      observer.disconnect();
+      resolve();
+    });
+    observer.observe(panel(element), {subtree: true, childList: true, characterData: true});
+  });
+  buttons(element)[0]?.click();
+  await heard;
 }
 
 describe('the templates of <glider-parts-sheet>', () => {
@@ -139,13 +154,11 @@ describe('the templates of <glider-parts-sheet>', () => {
 
   it('are given up when the design changes or the reader stops them', async () => {
     const element = await one();
-    buttons(element)[0]?.click();
-    await waitUntil(() => said(element).includes('Drawing page'));
+    await drawing(element);
     element.askFor('wing.span', 0.6);
     await element.updateComplete;
     expect(said(element)).not.to.contain('Drawing page');
-    buttons(element)[0]?.click();
-    await waitUntil(() => said(element).includes('Drawing page'));
+    await drawing(element);
     buttons(element)[3]?.click();
     await element.updateComplete;
     expect(said(element)).to.contain('Stopped; there is no file.');

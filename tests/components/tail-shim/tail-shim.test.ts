@@ -4,6 +4,7 @@ import type {ShimStudy} from '../../../src/calc/flight/slips.js';
 import type {GliderTailShim} from '../../../src/components/tail-shim/define.js';
 import '../../../src/components/tail-shim/define.js';
 import '../../../src/components/design/define.js';
+import {until} from '../../until.js';
 
 const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 const text = (element: GliderTailShim, part: string): string => tidy(element.shadowRoot?.querySelector(`[part=${part}]`)?.textContent);
@@ -132,8 +133,8 @@ describe('<glider-tail-shim>', () => {
 
   it('draws the board on its slips, touching where it says', async () => {
     const element = await gliding();
+    await until(() => element.shadowRoot?.querySelector('svg text'));
     const svg = there(element.shadowRoot?.querySelector('svg'));
-    for (let i = 0; i < 100 && !svg.querySelector('text'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
     expect([...svg.querySelectorAll('text')].map((one) => tidy(one.textContent))).to.include.members(['front', '1.2° down', '78 mm']);
     expect(svg.getAttribute('aria-label')).to.contain('Side view of the tailplane');
     const contact = [...svg.querySelectorAll('circle')].find((one) => Number(one.getAttribute('cx')) > 1);
@@ -144,7 +145,7 @@ describe('<glider-tail-shim>', () => {
   it('is accessible, with everything open and something wrong', async () => {
     const element = await gliding();
     for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
-    for (let i = 0; i < 100 && !element.shadowRoot?.querySelector('.working math'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+    await until(() => element.shadowRoot?.querySelector('.working math'));
     expect(tidy(element.shadowRoot?.querySelector('.working')?.textContent)).to.contain('Plane trigonometry');
     await type(element, 'slip-width', 'wide');
     await expect(element).to.be.accessible();

@@ -7,6 +7,7 @@ import type {Advised} from '../../../src/components/trim-advice/told.js';
 import type {TrimAdviceDetail} from '../../../src/components/trim-advice/trim-advice.js';
 import '../../../src/components/design/define.js';
 import '../../../src/components/trim-advice/define.js';
+import {until} from '../../until.js';
 
 const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 const text = (element: GliderTrimAdvice, part: string): string => tidy(element.shadowRoot?.querySelector(`[part=${part}]`)?.textContent);
@@ -381,7 +382,7 @@ describe('<glider-trim-advice>', () => {
 
   it('gives a thumb room, and draws what each word means', async () => {
     const element = await alone();
-    for (let i = 0; i < 100 && element.shadowRoot?.querySelectorAll('svg path').length === 0; i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+    await until(() => element.shadowRoot?.querySelector('svg path'));
     for (const one of element.shadowRoot?.querySelectorAll('.sight') ?? []) {
       const {width, height} = one.getBoundingClientRect();
       expect(Math.min(width, height)).to.be.at.least(44);
@@ -411,7 +412,7 @@ describe('<glider-trim-advice>', () => {
     await press(element, 'I changed it');
     await pick(element, 'left');
     for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
-    for (let i = 0; i < 100 && !element.shadowRoot?.querySelector('.working math'); i++) await new Promise((resolve) => { setTimeout(resolve, 30); });
+    await until(() => element.shadowRoot?.querySelector('.working math'));
     expect(tidy(within(element, '.working').textContent)).to.contain('Static margin').and.to.contain('common practice, no source');
     await type(element, 'seen-time', 'long');
     await expect(element).to.be.accessible();
