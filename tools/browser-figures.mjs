@@ -1,10 +1,13 @@
 import {writeFileSync} from 'node:fs';
 import path from 'node:path';
-import {none} from './figures.mjs';
+import {nameOf, none} from './figures.mjs';
 
-function count(suite, figures) {
-  for (const test of suite?.tests ?? []) figures[test.skipped ? 'skipped' : test.passed ? 'passed' : 'failed']++;
-  for (const inner of suite?.suites ?? []) count(inner, figures);
+function count(suite, figures, name, above = []) {
+  for (const test of suite?.tests ?? []) {
+    figures[test.skipped ? 'skipped' : test.passed ? 'passed' : 'failed']++;
+    if (!test.skipped && !test.passed) figures.names.push(name(...above, test.name));
+  }
+  for (const inner of suite?.suites ?? []) count(inner, figures, name, [...above, inner.name]);
 }
 
 /**
@@ -15,13 +18,20 @@ export function figuresOf(sessions, say = console.error) {
   const figures = none();
   for (const {testFile, passed, testResults, browser} of sessions) {
     const own = none();
-    count(testResults, own);
-    if (own.failed === 0 && passed === false) own.failed++;
+    const file = path.relative(process.cwd(), testFile);
+    const name = (...titles) => nameOf(browser.name, file, titles);
+    count(testResults, own, name);
+    if (own.failed === 0 && passed === false) {
+      own.failed++;
+      own.names.push(name('outside its tests'));
+    }
     if (own.passed + own.failed + own.skipped === 0) {
       own.failed++;
-      say(`${path.relative(process.cwd(), testFile)} ran no test in ${browser.name}.`);
+      own.names.push(name('ran no test'));
+      say(`${file} ran no test in ${browser.name}.`);
     }
-    for (const kind of Object.keys(figures)) figures[kind] += own[kind];
+    for (const kind of ['passed', 'failed', 'skipped']) figures[kind] += own[kind];
+    figures.names.push(...own.names);
   }
   return figures;
 }

@@ -3,6 +3,7 @@ import {mkdtempSync, readFileSync, rmSync} from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
+import {failure, sum} from './figures.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -16,13 +17,15 @@ function counted(name, start) {
   try {
     const {status} = start(file);
     const figures = JSON.parse(readFileSync(file, 'utf8'));
-    if (figures.passed + figures.failed === 0) console.error(`${name} ran no test.`);
+    let wrong;
+    if (figures.passed + figures.failed === 0) wrong = `${name} ran no test.`;
     else if (status === 0 || figures.failed > 0) return figures;
-    else console.error(`${name} ended with ${status}, though no test failed.`);
-    return {...figures, failed: figures.failed + 1};
+    else wrong = `${name} ended with ${status}, though no test failed.`;
+    console.error(wrong);
+    return sum([figures, failure(wrong)]);
   } catch {
     console.error(`${name} did not run.`);
-    return {passed: 0, failed: 1, skipped: 0};
+    return failure(`${name} did not run.`);
   } finally {
     rmSync(folder, {recursive: true, force: true});
   }

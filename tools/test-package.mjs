@@ -4,12 +4,12 @@ import {mkdtempSync, readdirSync, rmSync} from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
-import {closingLine} from './figures.mjs';
+import {ending, failure} from './figures.mjs';
 import {nodeTests} from './run-tests.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(path.join(os.tmpdir(), 'packed-'));
-let figures = {passed: 0, failed: 1, skipped: 0};
+let figures = failure('The package could not be packed.');
 try {
   execFileSync('npm', ['pack', '--silent', '--pack-destination', folder], {cwd: root, stdio: 'inherit', shell: process.platform === 'win32'});
   process.env.TARBALL = path.join(folder, readdirSync(folder).find((file) => file.endsWith('.tgz')));
@@ -19,5 +19,5 @@ try {
 } finally {
   rmSync(folder, {recursive: true, force: true});
 }
-console.log(`\n${closingLine(figures)}`);
+console.log(ending(figures));
 process.exitCode = figures.failed > 0 ? 1 : 0;
