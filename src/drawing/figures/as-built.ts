@@ -1,3 +1,4 @@
+import {sizeFor, widthOf} from '../lettering.js';
 import type {Pen, XY} from '../pen.js';
 import type {View} from '../view.js';
 
@@ -52,7 +53,7 @@ export function drawAsBuilt(pen: Pen, widthPx: number, data: AsBuiltPicture): Vi
 /** Draws a view, or only tells how high it is. */
 type Draw = (pen: Pen | undefined, place: Place, data: AsBuiltPicture) => number;
 
-const title = (pen: Pen | undefined, key: string, {x, y}: Place, words: string): void => { pen?.text(`${key}-title`, {x: x + 1, y: y + 16}, words, {soft: true}); };
+const title = (pen: Pen | undefined, key: string, {x, y, width}: Place, words: string): void => { pen?.text(`${key}-title`, {x: x + 1, y: y + 16}, words, {soft: true, sizePx: sizeFor(words, width - 2)}); };
 
 const drawHollow: Draw = (pen, place, {hollow: {boards, chord, deepest, reading, title: words}}) => {
   const scale = Math.min((place.width - 40) / chord, 4.5);
@@ -149,7 +150,11 @@ const drawPlan: Draw = (pen, place, {plan: {wing, tail, body, line, corners, tai
       // along the line on its outer side, between wing and tail
       const length = Math.hypot(b.x - a.x, b.y - a.y) || 1, out = 15, outside = {x: (side ? 1 : -1) * Math.abs(b.y - a.y) / length * out, y: Math.abs(b.x - a.x) / length * out};
       const turn = Math.atan2(b.y - a.y, Math.abs(b.x - a.x)) * 180 / Math.PI * (side ? -1 : 1);
-      pen.text(`${key}-words`, {x: a.x + (b.x - a.x) * 0.38 + outside.x, y: a.y + (b.y - a.y) * 0.38 + outside.y}, reading.words,
+      const half = widthOf(reading.words, lettering, reading.taken) / 2 * Math.abs(b.x - a.x) / length + 4;
+      // further in where the words would leave the page
+      const beyond = half - (side ? place.x + place.width - a.x - outside.x : a.x + outside.x - place.x);
+      const share = Math.min(Math.max(0.38, beyond / (Math.abs(b.x - a.x) || 1)), 0.7);
+      pen.text(`${key}-words`, {x: a.x + (b.x - a.x) * share + outside.x, y: a.y + (b.y - a.y) * share + outside.y}, reading.words,
         {anchor: 'middle', turn, accent: reading.taken, weight: reading.taken ? 600 : 400});
     });
     pen.circle('tail-point', at(tailPoint), 3, 'accent', 'accent');

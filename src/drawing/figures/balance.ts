@@ -1,3 +1,4 @@
+import {widthOf} from '../lettering.js';
 import type {Pen, XY} from '../pen.js';
 import type {View} from '../view.js';
 import {fitView} from '../view.js';
@@ -32,9 +33,6 @@ export interface BalancePicture {
 
 /** Heights under the body, in pixels: the band of the target, then one row for each distance from the wing's front edge. */
 const rows = {band: 6, bandEnd: 20, first: 41, second: 64, last: 18} as const;
-
-/** At most how wide lettering is in the usual faces, in pixels. */
-const widthOf = (words: string): number => words.length * 7.6;
 
 /** A stretch of a row of lettering that is taken, in millimetres. */
 type Taken = readonly [from: number, to: number];

@@ -1,3 +1,4 @@
+import {widthOf} from '../lettering.js';
 import type {Pen, XY} from '../pen.js';
 import type {View} from '../view.js';
 import {fitView} from '../view.js';
@@ -68,7 +69,7 @@ export function drawCamber(pen: Pen, widthPx: number, data: CamberPicture): View
     pen.line('height-reach', {x: stack.far, y: -height}, high, 'thin');
     pen.dimension('height', side > 0 ? high : low, side > 0 ? low : high, 16, words.height, {accent: true, upright: true});
     // centred under the stack where there is room, else against the outer end of the drawing
-    const middle = (stack.near + stack.far) / 2, wide = words.stack.length * 6.4 * u;
+    const middle = (stack.near + stack.far) / 2, wide = widthOf(words.stack) * u;
     const outerEnd = side > 0 ? ends[1] - 2 * u : ends[0] + 2 * u;
     const fits = Math.abs(outerEnd - middle) > wide / 2;
     const stackWordsAt = fits ? middle : outerEnd;

@@ -1,6 +1,6 @@
+import {widthOf} from '../lettering.js';
 import type {XY} from '../pen.js';
 import type {View} from '../view.js';
-import {widthOf} from './upright-dimension.js';
 
 type Outline = readonly XY[];
 

@@ -1,8 +1,9 @@
+import {widthOf} from '../lettering.js';
 import type {Pen, XY} from '../pen.js';
 import type {View} from '../view.js';
 import {layOutDihedral, room} from './dihedral-layout.js';
 import type {BenchSketch, DihedralPicture} from './dihedral-layout.js';
-import {uprightDimension, widthOf} from './upright-dimension.js';
+import {uprightDimension} from './upright-dimension.js';
 
 /** Each joint on the bench with its block, in the order of work, and below them the wing as it flies. */
 export function drawDihedral(pen: Pen, widthPx: number, picture: DihedralPicture): View {

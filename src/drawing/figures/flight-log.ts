@@ -1,3 +1,4 @@
+import {widthOf} from '../lettering.js';
 import type {Pen} from '../pen.js';
 import type {View} from '../view.js';
 
@@ -25,8 +26,6 @@ const side = 14;
 const titleHeight = 24;
 const mostStack = 58;
 const laneGap = 20;
-const letter = 6.6;
-const boldLetter = 7.4;
 
 /** A round scale for some values: from nought where that does not waste most of the width. */
 export function scaleFor(values: readonly number[], fromNought: boolean, mostTicks: number): {readonly from: number; readonly to: number; readonly step: number} {
@@ -74,11 +73,11 @@ export function drawThrows(pen: Pen, widthPx: number, {lanes, scale, legend}: Th
 /** Every mark has its line; the last has its letters, with the unit, and of the others those that have room. */
 function drawScale(pen: Pen, ticks: ThrowsPicture['scale']['ticks'], x: (value: number) => number, axis: number): void {
   const last = ticks.length - 1;
-  const room = (ticks[last]?.words.length ?? 0) * letter;
+  const room = widthOf(ticks[last]?.words ?? '', 12);
   let free = 0;
   ticks.forEach(({at, words}, i) => {
     pen.line(`grid-${String(i)}`, {x: x(at), y: titleHeight}, {x: x(at), y: axis + 4}, 'mark');
-    const half = words.length * letter / 2;
+    const half = widthOf(words, 12) / 2;
     const [from, to] = i === 0 ? [x(at), x(at) + 2 * half] : [x(at) - half, x(at) + half];
     if (i < last && (from < free || to + 6 > x(ticks[last]?.at ?? 0) - room)) return;
     free = to + 6;
@@ -127,8 +126,8 @@ function drawLane(pen: Pen, key: string, lane: ThrowLane, {radius, height, dots}
     pen.path(`interval-${key}`, bracket(from, to, floor + 6), 'cut');
   }
   if (average !== undefined) pen.line(`average-${key}`, {x: x(average), y: floor - height - 3}, {x: x(average), y: floor + 11}, 'cut');
-  const room = width - 2 * side - (lane.mean?.length ?? 0) * letter - 12;
-  const name = lane.names.find(({length}) => length * boldLetter <= room) ?? lane.names.at(-1) ?? '';
+  const room = width - 2 * side - widthOf(lane.mean ?? '') - 12;
+  const name = lane.names.find((one) => widthOf(one, 12.5, true) <= room) ?? lane.names.at(-1) ?? '';
   pen.text(`name-${key}`, {x: side, y: floor - height - 7}, name, {weight: 600, halo: true});
   if (lane.mean !== undefined) pen.text(`mean-${key}`, {x: width - side, y: floor - height - 7}, lane.mean, {anchor: 'end', halo: true});
 }
@@ -149,8 +148,8 @@ function legendRows(lanes: readonly ThrowLane[], legend: ThrowsPicture['legend']
   let x = Infinity;
   for (const sign of ['mean', 'interval', 'band', 'out'] as const) {
     if (!used[sign]) continue;
-    const words = inLines(legend[sign], (width - side - 26) / letter);
-    const wide = 28 + Math.max(...words.map(({length}) => length)) * letter + 14;
+    const words = inLines(legend[sign], width - side - 26);
+    const wide = 28 + Math.max(...words.map((line) => widthOf(line, 12))) + 14;
     if (x + wide > width) {
       rows.push([]);
       x = side;
@@ -163,12 +162,12 @@ function legendRows(lanes: readonly ThrowLane[], legend: ThrowsPicture['legend']
 
 const rowHeight = (row: readonly LegendItem[]): number => 20 + 15 * (Math.max(...row.map(({words}) => words.length)) - 1);
 
-/** Words in lines of so many letters, parted between words. */
+/** Words in lines of so many pixels, parted between words. */
 function inLines(words: string, most: number): string[] {
   const lines: string[] = [];
   for (const word of words.split(' ')) {
     const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= most) lines[lines.length - 1] = `${last} ${word}`;
+    if (last !== undefined && widthOf(`${last} ${word}`, 12) <= most) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
   }
   return lines;

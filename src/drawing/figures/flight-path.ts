@@ -1,3 +1,4 @@
+import {widthOf} from '../lettering.js';
 import {through, type Pen, type Stroke, type XY} from '../pen.js';
 import {fitView, type View} from '../view.js';
 import {drawTurn, roomForTurn, type TurnPicture} from './turn.js';
@@ -38,8 +39,6 @@ export interface FlightPathPicture {
 
 const strokes: Readonly<Record<PathSketch['style'], Stroke>> = {main: 'cut', right: 'fine', long: 'dash', short: 'thin', dotted: 'mark'};
 
-/** Letters of 12.5 px are about so wide. */
-const widthOf = (words: string): number => words.length * 6.9;
 const rowHeight = 18;
 
 export function drawFlightPath(pen: Pen, widthPx: number, data: FlightPathPicture): View {
@@ -110,7 +109,7 @@ function rowsFor({paths, ball}: FlightPathPicture, {box, mmPerPx: u}: View): rea
     ...ball ? [{key: 'ball', x: ball.points.at(-1)?.x ?? 0, words: ball.words, main: false, ball: true}] : [],
   ].sort((a, b) => b.x - a.x);
   const placesOf = (end: (typeof ends)[number], rows: number): readonly Landing[] => {
-    const width = widthOf(end.words) * (end.main ? 1.12 : 1) * u;   // bold
+    const width = widthOf(end.words, 12.5, end.main) * u;
     const places = [end.x + 5 * u, end.x - 5 * u - width].filter((from) => from > box.x && from + width < box.x + box.width);
     const inside = places.length > 0 ? places : [Math.max(box.x + box.width - width, box.x)];
     return Array.from({length: rows}, (_, row) => inside.map((from) => ({...end, row, from, to: from + width}))).flat();

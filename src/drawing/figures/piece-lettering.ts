@@ -1,6 +1,6 @@
 import type {XY} from '../pen.js';
+import {widthOf} from '../lettering.js';
 import {crosses, overlap, placeFor, type Plate, type Segment} from './fit-words.js';
-import {widthOf} from './sheet-layout.js';
 
 /** A piece as it lies in the figure, y downwards, measured in pixels from the upper left corner of its bounds. */
 export interface FlatPiece {

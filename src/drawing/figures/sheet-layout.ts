@@ -1,3 +1,4 @@
+import {widthOf} from '../lettering.js';
 import type {XY} from '../pen.js';
 import type {View} from '../view.js';
 
@@ -85,9 +86,6 @@ export interface SheetsLayout {
 
 /** Room in pixels that the lettering needs, the same at any scale. */
 export const room = {left: 30, right: 8, title: 25, figure: 34, below: 16, between: 34, legendLine: 20, sample: 30, tallest: 580, narrowest: 330} as const;
-
-/** How wide a few words may be in whatever face the page is set: rather too wide than too narrow. */
-export const widthOf = (words: string, sizePx: number, bold = false): number => words.length * sizePx * (bold ? 0.68 : 0.61);
 
 /** Which lines there are to explain. */
 function legendItems({sheets}: SheetPicture): readonly LegendItem[] {

@@ -1,7 +1,8 @@
+import {widthOf} from '../lettering.js';
 import type {Pen, XY} from '../pen.js';
 import type {View} from '../view.js';
 import {drawLegend} from './sheet-legend.js';
-import {layOutSheets, sizeOf, widthOf, type CutSketch, type SheetPicture, type SheetSketch} from './sheet-layout.js';
+import {layOutSheets, sizeOf, type CutSketch, type SheetPicture, type SheetSketch} from './sheet-layout.js';
 import {drawPin, pinOn} from './sheet-pin.js';
 import {drawPiece, type Lettered} from './sheet-piece.js';
 import {placeFor} from './fit-words.js';

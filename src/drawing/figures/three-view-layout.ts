@@ -1,7 +1,7 @@
+import {widthOf} from '../lettering.js';
 import type {XY} from '../pen.js';
 import type {Box, View} from '../view.js';
 import type {ThreeViewPicture} from './three-view.js';
-import {widthOf} from './upright-dimension.js';
 
 export type ViewName = 'side' | 'plan' | 'front';
 

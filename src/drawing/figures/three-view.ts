@@ -1,3 +1,4 @@
+import {widthOf} from '../lettering.js';
 import type {Pen, XY} from '../pen.js';
 import type {Box, View} from '../view.js';
 import {belowPlan, isCrowded, layOutThreeView, moreCreases, noteLine} from './three-view-layout.js';
@@ -190,13 +191,20 @@ function drawFront(at: Place, {shapes, places, figures, words}: ThreeViewPicture
   front.fins.forEach((fin, i) => { at.edgeOn(`fin-${String(i)}`, fin, places.thickness); });
   at.edgeOn('body', front.body, (front.body?.[1]?.x ?? 0) * 2);
   front.wing.forEach((panel, i) => { at.edgeOn(`wing-${String(i)}`, panel, places.thickness); });
+  let clear = -Infinity;
   places.foldPivots.forEach(({at: pivot, from, to, length}, i) => {
     if (to - from < 0.01) return;
     const reach = Math.min(44, length / u * 0.75);
     at.pen.angle(`front-angle-${String(i)}`, at.on({x: pivot.x, y: -pivot.y}), -from, -to, reach, '');
     at.line(`level-${String(i)}`, {x: pivot.x, y: -pivot.y}, {x: pivot.x + (reach + 6) * u * Math.cos(from), y: -pivot.y - (reach + 6) * u * Math.sin(from)}, 'thin');
+    const figure = figures.angles[i] ?? '', half = widthOf(figure) / 2 * u;
     const over = places.thickness + 7 * u;
-    at.text(`angle-${String(i)}`, {x: pivot.x + Math.cos(to) * length / 2 - Math.sin(to) * over, y: -pivot.y - Math.sin(to) * length / 2 - Math.cos(to) * over}, figures.angles[i] ?? '', {anchor: 'middle', accent: true, halo: true});
+    // over the middle of its panel, or further out on a short one, clear of the figure before it
+    const middle = pivot.x + Math.cos(to) * length / 2 - Math.sin(to) * over;
+    const along = length / 2 + Math.max(0, clear + half - middle) / Math.max(Math.cos(to), 0.2);
+    const place = {x: pivot.x + Math.cos(to) * along - Math.sin(to) * over, y: -pivot.y - Math.sin(to) * along - Math.cos(to) * over};
+    clear = place.x + half + 4 * u;
+    at.text(`angle-${String(i)}`, place, figure, {anchor: 'middle', accent: true, halo: true});
   });
   const half = places.tip?.x ?? extent.halfFlown;
   const foot = extent.below;

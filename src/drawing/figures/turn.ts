@@ -1,3 +1,4 @@
+import {widthOf} from '../lettering.js';
 import {through, type Pen, type Stroke, type XY} from '../pen.js';
 import type {View} from '../view.js';
 
@@ -45,7 +46,7 @@ export function drawTurn(pen: Pen, {box}: View, top: number, every: number, {poi
   if (end && Math.abs(end.y) > 14 * u) pen.line('plan-aside', {x: end.x, y: ahead}, on(end), 'thin');
   if (end) {
     pen.circle('plan-land', on(end), 3, 'cut', 'line');
-    const turnedRight = end.y >= 0, late = end.x > right - (words.aside.length * 6.9 + 20) * u;
+    const turnedRight = end.y >= 0, late = end.x > right - (widthOf(words.aside, 12.5, true) + 20) * u;
     pen.text('plan-aside-words', {x: end.x + (late ? 4 : 8) * u * (late ? -1 : 1), y: on(end).y + (turnedRight ? 18 : -10) * u}, words.aside, {anchor: late ? 'end' : 'start', weight: 600, halo: true});
   }
   if (now) {

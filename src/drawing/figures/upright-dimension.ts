@@ -1,7 +1,5 @@
+import {widthOf} from '../lettering.js';
 import type {Pen, XY} from '../pen.js';
-
-/** How wide a few words are in pixels, near enough to see whether they fit. */
-export const widthOf = (words: string, sizePx = 12.5): number => words.length * sizePx * 0.6;
 
 /**
  * A height beside what it measures, to the right of it, or to the left if `offPx` is negative. Its figure stands along the line

@@ -1,4 +1,4 @@
-import {widthOf} from '../figures/sheet-layout.js';
+import {widthOf} from '../lettering.js';
 import type {Pen, TextOptions, XY} from '../pen.js';
 import type {Box} from '../view.js';
 import {mmPerPx} from './draw-board.js';

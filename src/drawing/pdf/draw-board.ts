@@ -1,5 +1,5 @@
 import {drawPiece, type Lettered} from '../figures/sheet-piece.js';
-import {widthOf} from '../figures/sheet-layout.js';
+import {widthOf} from '../lettering.js';
 import type {Pen, XY} from '../pen.js';
 import {fragmentOf, type Area} from './fragment.js';
 import type {TemplatePage, TemplatePlan} from './plan.js';

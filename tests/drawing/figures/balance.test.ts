@@ -1,7 +1,7 @@
 import {expect, fixture, html} from '@open-wc/testing';
 import {drawBalance, type BalancePicture} from '../../../src/drawing/figures/balance.js';
-import {printInk} from '../../../src/drawing/ink.js';
 import {Pen} from '../../../src/drawing/pen.js';
+import {boxOf, wideInk} from './lettering.js';
 
 const slab = (x: number, length: number) => [{x, y: 0}, {x: x + length, y: 0}, {x: x + length, y: -5}, {x, y: -5}];
 const picture = (changed: Partial<BalancePicture> = {}): BalancePicture => ({
@@ -17,12 +17,12 @@ async function draw(data: BalancePicture, width: number): Promise<SVGSVGElement>
   const host = await fixture<HTMLElement>(html`<div><svg width=${width}></svg></div>`);
   const svg = host.querySelector('svg');
   if (!svg) throw new Error('no svg');
-  drawBalance(new Pen(svg, printInk), width, data);
+  drawBalance(new Pen(svg, wideInk), width, data);
   svg.setAttribute('height', String(width * svg.viewBox.baseVal.height / svg.viewBox.baseVal.width));
   return svg;
 }
 
-const lettersOf = (svg: SVGSVGElement) => [...svg.querySelectorAll('text')].map((text) => ({words: text.textContent, box: text.getBoundingClientRect()}));
+const lettersOf = (svg: SVGSVGElement) => [...svg.querySelectorAll('text')].map((text) => ({words: text.textContent, box: boxOf(text)}));
 
 describe('the figure of a balance point', () => {
   const pictures = {
