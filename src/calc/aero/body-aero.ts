@@ -1,7 +1,7 @@
 import {bodyHeightAt, taperBegin} from '../parts/body.js';
 import type {GliderDesign} from '../design/design.js';
 import {turbulentFriction} from './section/friction.js';
-import {rangeOf, type Range} from './range.js';
+import type {Range} from './range.js';
 
 /** A body in the air. Areas in m². */
 export interface BodyAero {
@@ -32,10 +32,8 @@ export function bodyAero(body: GliderDesign['body'], board: GliderDesign['board'
  * Square front and rear of a bar that is long along the stream, on its cross-section, friction taken off: S. F. Hoerner, Fluid-Dynamic Drag
  * (1965), chapter 3 (from memory).
  */
-const squareEnds: Range = {least: 0.4, usual: 0.7, most: 1};
+export const squareEnds: Range = {least: 0.4, usual: 0.7, most: 1};
 
-/** Drag over dynamic pressure, m²: turbulent friction behind a square nose, and the two ends. */
-export const bodyDrag = ({wetted, frontal, length}: BodyAero, speed: number, kinematicViscosity: number): Range => {
-  const friction = wetted * turbulentFriction(Math.max(speed * length / kinematicViscosity, 1e3));
-  return rangeOf((end) => friction + frontal * squareEnds[end]);
-};
+/** Drag over dynamic pressure, m²: turbulent friction behind a square nose, and both ends, from {@link squareEnds}. */
+export const bodyDrag = ({wetted, frontal, length}: BodyAero, speed: number, kinematicViscosity: number, ends: number): number =>
+  wetted * turbulentFriction(Math.max(speed * length / kinematicViscosity, 1e3)) + frontal * ends;

@@ -3,10 +3,10 @@ import {memo} from '../memo.js';
 import {wingFold} from '../bench/wing-fold.js';
 import {good, type Outcome} from '../problem.js';
 import type {Air} from './air.js';
-import {bodyAero, bodyDrag, type BodyAero} from './body-aero.js';
+import {bodyAero, bodyDrag, squareEnds, type BodyAero} from './body-aero.js';
 import type {PlaneShape} from './plane-shape.js';
-import {rangeOf, type Range} from './range.js';
-import {boardDrag, type BoardSection} from './section/board-drag.js';
+import type {Range} from './range.js';
+import {boardDrag, usualBoardDrag, type BoardSection} from './section/board-drag.js';
 
 /** What rubs and pushes against the air without lifting. */
 export interface Parasite {
@@ -42,9 +42,22 @@ export const parasiteOf = memo((
   });
 });
 
-/** Drag coefficient on the wing's area at a speed, whatever the lift: boards as {@link boardDrag}, body as {@link bodyDrag}. */
+/** Drag coefficient on the wing's area at a speed, whatever the lift: boards as `boardDrag`, body as {@link bodyDrag}. */
 export function parasiteDrag({boards, body, area}: Parasite, speed: number, {kinematicViscosity}: Air): Range {
-  const each = boards.map((one) => ({drag: boardDrag(one.board, speed * one.board.chord / kinematicViscosity), area: one.area}));
-  const ofBody = bodyDrag(body, speed, kinematicViscosity);
-  return rangeOf((end) => (each.reduce((sum, one) => sum + one.drag[end] * one.area, 0) + ofBody[end]) / area);
+  const friction = bodyDrag(body, speed, kinematicViscosity, 0), {frontal} = body;
+  let least = friction + frontal * squareEnds.least, usual = friction + frontal * squareEnds.usual, most = friction + frontal * squareEnds.most;
+  for (const each of boards) {
+    const drag = boardDrag(each.board, speed * each.board.chord / kinematicViscosity);
+    least += drag.least * each.area;
+    usual += drag.usual * each.area;
+    most += drag.most * each.area;
+  }
+  return {least: least / area, usual: usual / area, most: most / area};
+}
+
+/** The usual figure of that range by itself: what looks through many speeds needs no more. */
+export function usualParasiteDrag({boards, body, area}: Parasite, speed: number, {kinematicViscosity}: Air): number {
+  let drag = bodyDrag(body, speed, kinematicViscosity, squareEnds.usual);
+  for (const each of boards) drag += usualBoardDrag(each.board, speed * each.board.chord / kinematicViscosity) * each.area;
+  return drag / area;
 }

@@ -22,7 +22,7 @@ export interface PlaneMasses {
  */
 export const planeMasses = memo((
   wing: GliderDesign['wing'], body: GliderDesign['body'], tail: GliderDesign['tail'], arrangement: GliderDesign['arrangement'],
-  board: GliderDesign['board'], glue: GliderDesign['glue'], ballast: GliderDesign['ballast'], measured: GliderDesign['measured'],
+  board: GliderDesign['board'], glue: GliderDesign['glue'], measured: GliderDesign['measured'], ballast: GliderDesign['ballast'],
 ): Outcome<PlaneMasses> => {
   const estimate = estimatedMasses(wing, body, tail, arrangement, board, glue);
   if (!estimate.ok) return estimate;

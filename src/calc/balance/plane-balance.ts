@@ -84,10 +84,10 @@ const touching = 5e-5;
 
 const stage = memo((
   wing: GliderDesign['wing'], body: GliderDesign['body'], tail: GliderDesign['tail'], arrangement: GliderDesign['arrangement'],
-  board: GliderDesign['board'], glue: GliderDesign['glue'], ballast: GliderDesign['ballast'], measured: GliderDesign['measured'],
-  margins: GliderDesign['balance'],
+  board: GliderDesign['board'], glue: GliderDesign['glue'], margins: GliderDesign['balance'], measured: GliderDesign['measured'],
+  ballast: GliderDesign['ballast'],
 ): Outcome<PlaneBalance> => {
-  const masses = planeMasses(wing, body, tail, arrangement, board, glue, ballast, measured);
+  const masses = planeMasses(wing, body, tail, arrangement, board, glue, measured, ballast);
   const reference = referenceOf(wing, body, tail, arrangement, board);
   if (!masses.ok) return masses;
   if (!reference.ok) return reference;
@@ -110,5 +110,5 @@ export function planeBalance(design: GliderDesign): Outcome<PlaneBalance> {
   const clashes = clashesOf(design);
   if (clashes.length > 0) return refused(...clashes);
   const {wing, body, tail, arrangement, board, glue, ballast, measured, balance} = asBuilt(design).design;
-  return stage(wing, body, tail, arrangement, board, glue, ballast, measured, balance);
+  return stage(wing, body, tail, arrangement, board, glue, balance, measured, ballast);
 }

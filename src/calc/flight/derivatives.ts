@@ -1,6 +1,6 @@
 import {gravity, type Air} from '../aero/air.js';
 import {amountsOf, causes, total, type PerCause} from '../aero/plane-loads.js';
-import {boardDrag, lostSuction} from '../aero/section/board-drag.js';
+import {lostSuction, usualBoardDrag} from '../aero/section/board-drag.js';
 import {totalSide, type SideForce} from '../aero/side-loads.js';
 import type {FlyingPlane} from './flying-plane.js';
 import type {Glide} from './glide.js';
@@ -41,7 +41,7 @@ export function coefficientsOf(plane: FlyingPlane, {setting, speed}: Glide, {z}:
   const withWind = (turning: SideForce, times: number): SideForce =>
     ({force: turning.force + times * ahead.force, roll: turning.roll + times * ahead.roll, yaw: turning.yaw + times * ahead.yaw});
   const [wing] = parasite.boards;
-  const wingDrag = wing ? boardDrag(wing.board, speed * wing.board.chord / air.kinematicViscosity).usual : 0;
+  const wingDrag = wing ? usualBoardDrag(wing.board, speed * wing.board.chord / air.kinematicViscosity) : 0;
   const yawed = toBalance(withWind(yawing, 2 * along));
   return {
     liftSlope: at(lift, attack), momentSlope: at(moment, attack),

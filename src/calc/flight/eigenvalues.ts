@@ -6,24 +6,36 @@ export interface Complex {
 
 export type Matrix = readonly (readonly number[])[];
 
-const product = (a: Matrix, b: Matrix): number[][] =>
-  a.map((row) => b.map((_, j) => row.reduce((sum, entry, k) => sum + entry * (b[k]?.[j] ?? 0), 0)));
-
-const trace = (a: Matrix): number => a.reduce((sum, row, i) => sum + (row[i] ?? 0), 0);
-
 /**
  * Coefficients of the characteristic polynomial λⁿ + c₁ λⁿ⁻¹ + … + cₙ of a small matrix, from c₁ on. U. Le Verrier and D. K. Faddeev:
  * each next coefficient is a trace.
  */
 export function characteristicPolynomial(matrix: Matrix): number[] {
-  const coefficients: number[] = [];
-  let power: Matrix = matrix;
-  for (let k = 1; k <= matrix.length; k++) {
-    const c = -trace(power) / k;
+  const n = matrix.length, entries = Float64Array.from(matrix.flat()), coefficients: number[] = [];
+  let power = entries;
+  for (let k = 1; k <= n; k++) {
+    let trace = 0;
+    for (let i = 0; i < n; i++) trace += power[i * n + i] as number;
+    const c = -trace / k;
     coefficients.push(c);
-    power = product(matrix, power.map((row, i) => row.map((entry, j) => entry + (i === j ? c : 0))));
+    if (k === n) break;
+    const shifted = power.slice();
+    for (let i = 0; i < n; i++) shifted[i * n + i] = (shifted[i * n + i] as number) + c;
+    power = product(entries, shifted, n);
   }
   return coefficients;
+}
+
+function product(a: Float64Array, b: Float64Array, n: number): Float64Array<ArrayBuffer> {
+  const all = new Float64Array(n * n);
+  for (let i = 0; i < n; i++) {
+    for (let j = 0; j < n; j++) {
+      let sum = 0;
+      for (let k = 0; k < n; k++) sum += (a[i * n + k] as number) * (b[k * n + j] as number);
+      all[i * n + j] = sum;
+    }
+  }
+  return all;
 }
 
 /**
@@ -31,30 +43,46 @@ export function characteristicPolynomial(matrix: Matrix): number[] {
  * For the four of a plane's motion, ten digits.
  */
 export function eigenvalues(matrix: Matrix): Complex[] {
-  const coefficients = characteristicPolynomial(matrix);
+  const coefficients = characteristicPolynomial(matrix), n = coefficients.length;
   const radius = 1 + Math.max(...coefficients.map((c, i) => Math.abs(c) ** (1 / (i + 1))));
   // an angle that no symmetry of the roots shares
-  let roots = coefficients.map((_, i): Complex => {
-    const angle = 2 * Math.PI * i / coefficients.length + 0.4;
-    return {re: radius * Math.cos(angle), im: radius * Math.sin(angle)};
-  });
-  for (let round = 0; round < 200; round++) {
-    const steps = roots.map((root, i) => {
-      const others = roots.reduce((so, other, j) => (i === j ? so : times(so, minus(root, other))), {re: 1, im: 0});
-      return over(valueAt(coefficients, root), others);
-    });
-    roots = roots.map((root, i) => minus(root, steps[i] ?? {re: 0, im: 0}));
-    if (steps.every(({re, im}) => Math.hypot(re, im) <= 1e-15 * radius)) break;
+  const re = Float64Array.from(coefficients, (_, i) => radius * Math.cos(2 * Math.PI * i / n + 0.4));
+  const im = Float64Array.from(coefficients, (_, i) => radius * Math.sin(2 * Math.PI * i / n + 0.4));
+  let moved = Infinity;
+  for (let round = 0; round < mostRounds; round++) {
+    const before = moved;
+    moved = improved(coefficients, re, im);
+    // once they move by rounding alone, they no longer move less and less
+    if (moved <= 1e-15 * radius || (moved < 1e-9 * radius && moved >= before)) break;
   }
-  return roots.map(({re, im}) => ({re, im: Math.abs(im) < 1e-7 * Math.hypot(re, im) ? 0 : im}))
+  return Array.from(re, (real, i): Complex => ({re: real, im: Math.abs(im[i] as number) < 1e-7 * Math.hypot(real, im[i] as number) ? 0 : im[i] as number}))
     .sort((a, b) => Math.hypot(b.re, b.im) - Math.hypot(a.re, a.im));
 }
 
-const valueAt = (coefficients: readonly number[], at: Complex): Complex =>
-  coefficients.reduce((so, c) => ({re: times(so, at).re + c, im: times(so, at).im}), {re: 1, im: 0});
-const minus = (a: Complex, b: Complex): Complex => ({re: a.re - b.re, im: a.im - b.im});
-const times = (a: Complex, b: Complex): Complex => ({re: a.re * b.re - a.im * b.im, im: a.re * b.im + a.im * b.re});
-const over = (a: Complex, b: Complex): Complex => {
-  const size = b.re * b.re + b.im * b.im || Number.MIN_VALUE;
-  return {re: (a.re * b.re + a.im * b.im) / size, im: (a.im * b.re - a.re * b.im) / size};
-};
+const mostRounds = 200;
+
+/** Moves each root by the polynomial there over its distances from the others, the moved ones where they now are; gives the longest move. */
+function improved(coefficients: readonly number[], re: Float64Array, im: Float64Array): number {
+  const n = coefficients.length;
+  let longest = 0;
+  for (let i = 0; i < n; i++) {
+    const x = re[i] as number, y = im[i] as number;
+    let valueRe = 1, valueIm = 0, apartRe = 1, apartIm = 0;
+    for (let j = 0; j < n; j++) {
+      const value = valueRe * x - valueIm * y + (coefficients[j] as number);
+      valueIm = valueRe * y + valueIm * x;
+      valueRe = value;
+      if (j === i) continue;
+      const dx = x - (re[j] as number), dy = y - (im[j] as number);
+      const apart = apartRe * dx - apartIm * dy;
+      apartIm = apartRe * dy + apartIm * dx;
+      apartRe = apart;
+    }
+    const size = apartRe * apartRe + apartIm * apartIm || Number.MIN_VALUE;
+    const moveRe = (valueRe * apartRe + valueIm * apartIm) / size, moveIm = (valueIm * apartRe - valueRe * apartIm) / size;
+    re[i] = x - moveRe;
+    im[i] = y - moveIm;
+    longest = Math.max(longest, Math.abs(moveRe), Math.abs(moveIm));
+  }
+  return longest;
+}

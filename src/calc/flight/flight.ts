@@ -8,7 +8,8 @@ import {flyingPlane, neutralPointBand, type FlyingPlane} from './flying-plane.js
 import {glideAt, type Glide} from './glide.js';
 import {highest} from './highest.js';
 import {sensitivitiesOf, type Sensitivities} from './sensitivities.js';
-import {liftOf, mostLift, trimmedAt, trimmedFor} from './trimmed.js';
+import {trimLine} from './trim-line.js';
+import {liftOf, mostLift, trimmedAt} from './trimmed.js';
 
 /** A stable plane in still air: what it can do with the tail set for it, and what it does as it is built. Speeds in m/s. */
 export interface Flight {
@@ -49,22 +50,21 @@ const fastestThrow = 12;
  */
 export function flightOf(design: GliderDesign, air: Air = usualAir): Outcome<Flight> {
   const plane = flyingPlane(design);
-  return plane.ok ? flightOfPlane(plane.value, air) : plane;
+  return plane.ok ? flightOfPlane(air, plane.value) : plane;
 }
 
-const flightOfPlane = memo((plane: FlyingPlane, air: Air): Outcome<Flight> => {
+const flightOfPlane = memo((air: Air, plane: FlyingPlane): Outcome<Flight> => {
   if (!(plane.margin > 0)) return unstable(plane);
   const most = mostLift(plane);
   if (!(most.usual > leastLift && most.usual < Infinity)) return refused({code: 'wing-without-lift', path: 'wing.creases'});
-  const glideFor = (lift: number): Glide => glideAt(plane, trimmedFor(plane, lift, plane.built), air);
-  const range = [leastLift, most.usual] as const;
-  const best = glideFor(highest((lift) => glideFor(lift).ratio.usual, range));
-  const slowest = glideFor(highest((lift) => -glideFor(lift).sink.usual, range));
-  const stall = glideFor(most.usual).speed;
+  const line = trimLine(plane, air), range = [leastLift, most.usual] as const;
+  const best = line.glide(highest((lift) => -line.usual(lift).angle, range));
+  const slowest = line.glide(highest((lift) => -line.usual(lift).sink, range));
   const steps = 20;
+  const polar = Array.from({length: steps + 1}, (_, i) => line.glide(leastLift + (most.usual - leastLift) * i / steps));
+  const stall = line.glide(most.usual).speed;
   return good({
-    plane, air, best, slowest, mostLift: most, stall, trim: trimOf(plane, air, best, most, stall),
-    polar: Array.from({length: steps + 1}, (_, i) => glideFor(leastLift + (most.usual - leastLift) * i / steps)),
+    plane, air, best, slowest, mostLift: most, stall, trim: trimOf(plane, air, best, most, stall), polar,
   });
 });
 
@@ -117,11 +117,12 @@ export function tailForSpeed(design: GliderDesign, wanted: number, air: Air = us
   const {plane, stall, mostLift: most} = flight.value;
   if (!(wanted >= stall)) return refused({code: 'speed-below-stall', args: {speed: wanted, least: stall, kind: 'speed'}});
   let lift = most.usual * (stall / wanted) ** 2;
-  let glide = glideAt(plane, trimmedFor(plane, lift, plane.built), air);
+  const line = trimLine(plane, air);
+  let glide = line.glide(lift);
   // the cosine of the glide's angle hardly changes: each round leaves a thousandth of the miss before
   for (let round = 0; round < 4; round++) {
     lift *= (glide.speed / wanted) ** 2;
-    glide = glideAt(plane, trimmedFor(plane, lift, plane.built), air);
+    glide = line.glide(lift);
   }
   return good({tailIncidence: glide.setting.tailIncidence, rise: -edgeBetween(plane, plane.built, glide.setting), glide});
 }

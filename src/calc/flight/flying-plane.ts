@@ -38,15 +38,15 @@ export interface FlyingPlane {
 
 const stage = memo((
   wing: GliderDesign['wing'], body: GliderDesign['body'], tail: GliderDesign['tail'], arrangement: GliderDesign['arrangement'],
-  board: GliderDesign['board'], glue: GliderDesign['glue'], ballast: GliderDesign['ballast'], measured: GliderDesign['measured'],
-  margins: GliderDesign['balance'],
+  board: GliderDesign['board'], glue: GliderDesign['glue'], margins: GliderDesign['balance'], measured: GliderDesign['measured'],
+  ballast: GliderDesign['ballast'],
 ): Outcome<FlyingPlane> => {
   const solved = planeAero(wing, tail, arrangement, board);
   if (!solved.ok) return solved;
   const aero = solved.value;
   const parasite = parasiteOf(aero.shape, wing, body, tail, arrangement, board);
   if (!parasite.ok) return parasite;
-  const masses = planeMasses(wing, body, tail, arrangement, board, glue, ballast, measured);
+  const masses = planeMasses(wing, body, tail, arrangement, board, glue, measured, ballast);
   if (!masses.ok) return masses;
   const centre = centreOf(masses.value.items);
   if (!(centre.mass > 0)) return refused({code: 'plane-without-mass', path: 'board.arealMass'});
@@ -67,7 +67,7 @@ export function flyingPlane(design: GliderDesign): Outcome<FlyingPlane> {
   const clashes = clashesOf(design);
   if (clashes.length > 0) return refused(...clashes);
   const {wing, body, tail, arrangement, board, glue, ballast, measured, balance} = asBuilt(design).design;
-  return stage(wing, body, tail, arrangement, board, glue, ballast, measured, balance);
+  return stage(wing, body, tail, arrangement, board, glue, balance, measured, ballast);
 }
 
 /** Everything about a plane that moving its balance does not change. */

@@ -1,7 +1,7 @@
 import {gravity, type Air} from '../aero/air.js';
-import {parasiteDrag} from '../aero/parasite.js';
+import {parasiteDrag, usualParasiteDrag} from '../aero/parasite.js';
 import {amountsOf, total, totalOfPairs, type Setting} from '../aero/plane-loads.js';
-import {rangeOf, type Range} from '../aero/range.js';
+import type {Range} from '../aero/range.js';
 import {lostSuction, reynoldsOfModel} from '../aero/section/board-drag.js';
 import type {FlyingPlane} from './flying-plane.js';
 
@@ -43,26 +43,55 @@ export function glideBalance(lift: number, drag: number, load: number, density: 
   return {speed, angle, sink: speed * Math.sin(angle)};
 }
 
+/** What a plane does in the air at a setting, whatever its speed: coefficients on the wing's area, those of drag not less than nothing. */
+export interface Loads {
+  readonly lift: number;
+  readonly induced: number;
+  /** Of losing all suction. */
+  readonly suction: number;
+}
+
+export function loadsAt({aero, lift}: FlyingPlane, setting: Setting): Loads {
+  const amounts = amountsOf(setting);
+  return {lift: total(lift, amounts), induced: Math.max(totalOfPairs(aero.induced, amounts), 0), suction: Math.max(totalOfPairs(aero.suction, amounts), 0)};
+}
+
+const loadOf = ({mass, parasite}: FlyingPlane): number => mass * gravity / parasite.area;
+
+/** The usual speed: the friction depends on it, and it a little on the drag. */
+function speedOf(plane: FlyingPlane, lift: number, cost: number, air: Air): number {
+  const load = loadOf(plane);
+  const level = usualParasiteDrag(plane.parasite, glideBalance(lift, 0, load, air.density).speed, air);
+  return glideBalance(lift, level + cost, load, air.density).speed;
+}
+
+/** How fast and how steeply a plane glides as usual, without all else that can be said of it: as {@link glideAt}. */
+export function usualBalance(plane: FlyingPlane, {lift, induced, suction}: Loads, air: Air): Balance {
+  const cost = induced + lostSuction.usual * suction;
+  return glideBalance(lift, usualParasiteDrag(plane.parasite, speedOf(plane, lift, cost, air), air) + cost, loadOf(plane), air.density);
+}
+
 /**
  * The glide of a plane at a setting with lift. The friction depends on the speed and the speed a little on the drag: one round, from the speed
  * of a level glide, leaves less than a part in a thousand.
  */
-export function glideAt(plane: FlyingPlane, setting: Setting, air: Air): Glide {
-  const {aero, parasite, mass} = plane;
-  const amounts = amountsOf(setting);
-  const lift = total(plane.lift, amounts);
-  const induced = Math.max(totalOfPairs(aero.induced, amounts), 0), suction = Math.max(totalOfPairs(aero.suction, amounts), 0);
-  const load = mass * gravity / parasite.area;
-  const level = parasiteDrag(parasite, glideBalance(lift, 0, load, air.density).speed, air);
-  const {speed} = glideBalance(lift, level.usual + induced + lostSuction.usual * suction, load, air.density);
+export const glideAt = (plane: FlyingPlane, setting: Setting, air: Air): Glide => glideWith(plane, setting, loadsAt(plane, setting), air);
+
+/** The same with the loads at that setting. */
+export function glideWith(plane: FlyingPlane, setting: Setting, {lift, induced, suction}: Loads, air: Air): Glide {
+  const {aero, parasite} = plane, load = loadOf(plane);
+  const speed = speedOf(plane, lift, induced + lostSuction.usual * suction, air);
   const flat = parasiteDrag(parasite, speed, air);
-  const drag = rangeOf((end) => flat[end] + induced + lostSuction[end] * suction);
-  const {angle} = glideBalance(lift, drag.usual, load, air.density);
+  const drag: Range = {
+    least: flat.least + induced + lostSuction.least * suction, usual: flat.usual + induced + lostSuction.usual * suction,
+    most: flat.most + induced + lostSuction.most * suction,
+  };
+  const sink = (coefficient: number): number => glideBalance(lift, coefficient, load, air.density).sink;
   const reynolds = speed * aero.shape.wing.meanChord / air.kinematicViscosity;
   return {
-    setting, lift, drag, dragOf: {parasite: flat.usual, induced, suction: lostSuction.usual * suction}, speed, angle,
+    setting, lift, drag, dragOf: {parasite: flat.usual, induced, suction: lostSuction.usual * suction}, speed, angle: Math.atan2(drag.usual, lift),
     ratio: {least: lift / drag.most, usual: lift / drag.usual, most: lift / drag.least},
-    sink: rangeOf((end) => glideBalance(lift, drag[end], load, air.density).sink),
+    sink: {least: sink(drag.least), usual: sink(drag.usual), most: sink(drag.most)},
     reynolds, measured: reynolds >= reynoldsOfModel[0] && reynolds <= reynoldsOfModel[1],
   };
 }

@@ -52,10 +52,10 @@ const flightTime = 8;
  */
 export function motionOf(design: GliderDesign, air: Air = usualAir): Outcome<Motion> {
   const flight = flightOf(design, air);
-  return flight.ok ? stage(flight.value, design.body) : flight;
+  return flight.ok ? stage(design.body, flight.value) : flight;
 }
 
-const stage = memo(({plane, trim, air}: Flight, body: GliderDesign['body']): Outcome<Motion> => {
+const stage = memo((body: GliderDesign['body'], {plane, trim, air}: Flight): Outcome<Motion> => {
   if (!trim.ok) return trim;
   const {glide} = trim.value, {aero} = plane, {wing, arm} = aero.shape;
   const inertia = inertiaOf(plane, body);

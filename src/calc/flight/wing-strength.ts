@@ -53,10 +53,10 @@ const fastLoad = 4;
  */
 export function wingStrength(design: GliderDesign, air: Air = usualAir): Outcome<WingStrength> {
   const flight = flightOf(design, air);
-  return flight.ok ? stage(flight.value, design.wing, design.board) : flight;
+  return flight.ok ? stage(design.wing, design.board, flight.value) : flight;
 }
 
-const stage = memo(({plane, trim, air}: Flight, wing: GliderDesign['wing'], board: GliderDesign['board']): Outcome<WingStrength> => {
+const stage = memo((wing: GliderDesign['wing'], board: GliderDesign['board'], {plane, trim, air}: Flight): Outcome<WingStrength> => {
   if (!trim.ok) return trim;
   const {glide} = trim.value;
   const pressure = air.density * glide.speed ** 2 / 2;

@@ -7,7 +7,7 @@ import type {GliderDesign} from '../../../src/calc/design/design.js';
 
 const g = 1e-3, mm = 1e-3;
 const outcome = ({wing, body, tail, arrangement, board, glue, ballast, measured}: GliderDesign) =>
-  planeMasses(wing, body, tail, arrangement, board, glue, ballast, measured);
+  planeMasses(wing, body, tail, arrangement, board, glue, measured, ballast);
 function massesOf(design: GliderDesign) {
   const masses = outcome(design);
   if (!masses.ok) throw new Error(masses.problems.map(({code}) => code).join());

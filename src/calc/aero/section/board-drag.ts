@@ -1,4 +1,4 @@
-import {rangeOf, type Range} from '../range.js';
+import type {Range} from '../range.js';
 import {laminarFriction, mixedFriction, turbulentFriction} from './friction.js';
 
 /** A board as the air meets it. Lengths in m, angles in rad. */
@@ -42,18 +42,31 @@ const creaseDrag: Range = {least: 0, usual: 0.1, most: 0.3};
  *
  * @param reynolds of the chord
  */
-export function boardDrag({chord, frontEdge, rearEdge, square, folds, firstCrease}: BoardSection, reynolds: number): Range {
+export function boardDrag(board: BoardSection, reynolds: number): Range {
   const laminar = laminarFriction(reynolds), turbulent = Math.max(turbulentFriction(reynolds), laminar);
-  const friction: Range = {
-    least: 2 * laminar,
-    usual: square ? 2 * turbulent : laminar + Math.min(turbulent, Math.max(laminar, mixedFriction(reynolds, firstCrease * reynolds))),
-    most: 2 * turbulent,
+  return {
+    least: dragWith(board, 2 * laminar, frontEdgeDrag.least, baseFactor.least, creaseDrag.least), usual: usualBoardDrag(board, reynolds),
+    most: dragWith(board, 2 * turbulent, frontEdgeDrag.most, baseFactor.most, creaseDrag.most),
   };
-  const creases = folds.reduce((sum, fold) => sum + fold * fold, 0);
-  return rangeOf((end) => {
-    const base = rearEdge > 0 ? baseFactor[end] * Math.cbrt(rearEdge / (friction[end] * chord)) * rearEdge / chord : 0;
-    return friction[end] + frontEdgeDrag[end] * frontEdge / chord + base + creaseDrag[end] * creases;
-  });
+}
+
+/** The usual figure of that range by itself. */
+export const usualBoardDrag = (board: BoardSection, reynolds: number): number =>
+  dragWith(board, usualFriction(board, reynolds), frontEdgeDrag.usual, baseFactor.usual, creaseDrag.usual);
+
+function dragWith({chord, frontEdge, rearEdge, folds}: BoardSection, friction: number, front: number, behind: number, crease: number): number {
+  const base = rearEdge > 0 ? behind * Math.cbrt(rearEdge / (friction * chord)) * rearEdge / chord : 0;
+  let creases = 0;
+  for (const fold of folds) creases += fold * fold;
+  return friction + front * frontEdge / chord + base + crease * creases;
+}
+
+/** Friction of both sides; a turbulent side never rubs less than a laminar one. */
+function usualFriction({square, firstCrease}: BoardSection, reynolds: number): number {
+  const laminar = laminarFriction(reynolds);
+  if (!square && firstCrease >= 1) return 2 * laminar;
+  const turbulent = Math.max(turbulentFriction(reynolds), laminar);
+  return square ? 2 * turbulent : laminar + Math.min(turbulent, Math.max(laminar, mixedFriction(reynolds, firstCrease * reynolds)));
 }
 
 /**

@@ -1,5 +1,5 @@
 import {gravity, type Air} from '../../aero/air.js';
-import {parasiteDrag} from '../../aero/parasite.js';
+import {usualParasiteDrag} from '../../aero/parasite.js';
 import {amountsOf, causes, total, totalOfPairs, type PerCause} from '../../aero/plane-loads.js';
 import {tailEfficiency} from '../../aero/plane-aero.js';
 import {liftLimit, lostSuction} from '../../aero/section/board-drag.js';
@@ -52,7 +52,7 @@ export const airframeOf = memo((plane: FlyingPlane, body: GliderDesign['body'], 
     const amounts = amountsOf({...built, attack: a});
     return totalOfPairs(aero.induced, amounts) + lostSuction.usual * totalOfPairs(aero.suction, amounts);
   });
-  const friction = smoothTable((speed) => parasiteDrag(parasite, speed, air).usual, speeds);
+  const friction = smoothTable((speed) => usualParasiteDrag(parasite, speed, air), speeds);
   const {pitching, damping} = pitchingOf(plane, body, air);
   return {
     mass, gravity, pitching,
