@@ -17,9 +17,9 @@ const isLitDevMode = (arg) => typeof arg === 'string' && arg.includes('lit.dev/m
 export default {
   files: ['tests/**/*.test.ts'],
   nodeResolve: true,
-  // axe alone needs more than mocha's two seconds on a small machine
-  testFramework: {config: {timeout: 40_000 * patience}},
-  testsFinishTimeout: 120_000 * patience,
+  // both only end what hangs: axe alone, or a search for layouts, takes many seconds on a small machine with much else to do
+  testFramework: {config: {timeout: 120_000 * patience}},
+  testsFinishTimeout: 900_000 * patience,
   testRunnerHtml: (framework) => `<!DOCTYPE html>
 <html lang="en">
   <head><meta charset="utf-8"><title>Tests</title><link rel="icon" href="data:,"></head>

@@ -41,7 +41,7 @@ describe('the demo', () => {
         const page = await open(address, width);
         expect(await violations(page)).to.deep.equal([]);
         expect(page.document.documentElement.scrollWidth).to.be.at.most(width);
-      }).timeout(60_000);
+      });
     }
   }
 
@@ -61,5 +61,5 @@ describe('the demo', () => {
     expect(after[1], 'the camber is the chord’s alone').to.equal(before[1]);
     expect(after[2], 'the blocks').to.not.equal(before[2]);
     expect(after[3], 'the balance').to.not.equal(before[3]);
-  }).timeout(60_000);
+  });
 });

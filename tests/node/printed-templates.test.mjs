@@ -162,7 +162,7 @@ describe('the page printed as it is', () => {
         await customElements.whenDefined('glider-parts-sheet');
         const element = document.querySelector('glider-parts-sheet');
         await element.updateComplete;
-        for (let tries = 0; tries < 200 && !element.shadowRoot.querySelector('svg text'); tries++) await new Promise((resolve) => { setTimeout(resolve, 50); });
+        for (let tries = 0; tries < 600 && !element.shadowRoot.querySelector('svg text'); tries++) await new Promise((resolve) => { setTimeout(resolve, 50); });
         const seen = (selector) => element.shadowRoot.querySelector(selector).getBoundingClientRect().height > 0;
         return {mark: seen('.not-to-scale'), sheet: seen('svg text'), files: seen('.templates'), said: element.shadowRoot.querySelector('.not-to-scale').textContent};
       });

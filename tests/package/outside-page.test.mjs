@@ -55,7 +55,7 @@ const drawn = (tag) => `(() => {
 async function settled(browser, {tag, name}) {
   const speaks = !['design', 'value', 'dimensions'].includes(name);
   const draws = speaks && name !== 'flight-log';   // a log without a throw has nothing to draw
-  for (let tries = 0; tries < 100; tries++) {
+  for (let tries = 0; tries < 300; tries++) {
     const {defined, text, figure} = await browser.evaluate(drawn(tag));
     if (defined && (figure || !draws) && (text !== '' || !speaks)) break;
     await wait(100);

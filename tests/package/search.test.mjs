@@ -42,7 +42,7 @@ const server = createServer(({url}, response) => {
 /** What came of the search: the layout that straight cuts give takes the place of the first one. */
 async function found(browser) {
   const element = "document.querySelector('glider-parts-sheet')";
-  for (let tries = 0; tries < 200; tries++) {
+  for (let tries = 0; tries < 300; tries++) {
     if (await browser.evaluate(`${element}?.result?.ok === true && ${element}.result.value.standing === 'answers'`)) break;
     await wait(100);
   }

@@ -26,8 +26,16 @@ const sheet = (element = html`<glider-parts-sheet></glider-parts-sheet>`): Promi
 /** With the search at its end. */
 async function ended(of: TemplateResult): Promise<GliderPartsSheet> {
   const element = await sheet(of);
-  await until(() => /found nothing better\.|Looked for/.test(text(element, '.search')), 'the search ends');
+  await until(() => /found nothing better\.|Looked for/.test(text(element, '.search')), 'the search ends', 100);
   return element;
+}
+
+/** Waits until nothing better is to be found, and lets the search look on where it rests before: how far it gets in its time is the machine's affair. */
+async function searched(element: GliderPartsSheet): Promise<void> {
+  await until(() => {
+    if (/Looked for/.test(text(element, '.search'))) one(element, '.search button').click();
+    return /the search found nothing better/i.test(text(element, '.search'));
+  }, 'the search ends', 100);
 }
 
 async function drawn(element: GliderPartsSheet): Promise<SVGSVGElement> {
@@ -43,7 +51,7 @@ describe('the search of <glider-parts-sheet>', () => {
     const first = result(element).cut;
     expect(first.from).to.equal('first');
     expect(text(element, '.search')).to.contain('found at once');
-    await until(() => /the search found nothing better/i.test(text(element, '.search')), 'the search ends');
+    await searched(element);
     const {cut} = result(element);
     const largest = ({plans}: typeof cut): number => Math.max(0, ...plans.map(({leftover}) => (leftover ? leftover.length * leftover.width : 0)));
     expect(cut.sheets).to.equal(first.sheets);
@@ -79,7 +87,7 @@ describe('the search of <glider-parts-sheet>', () => {
     const page = await openStrictPage('parts-sheet.html');
     const element = page.document.querySelector<GliderPartsSheet>('glider-parts-sheet');
     if (!element) throw new Error('no element');
-    await until(() => /the search found nothing better/i.test(text(element, '.search')), 'the search ends');
+    await searched(element);
     expect(page.violations).to.deep.equal([]);
     page.close();
   });
@@ -106,7 +114,7 @@ describe('the search of <glider-parts-sheet>', () => {
     await new Promise((resolve) => { setTimeout(resolve, 800); });
     expect(text(element, '.search')).to.contain('found at once');
     element.scrollIntoView();
-    await until(() => /the search found nothing better/i.test(text(element, '.search')), 'the search ends');
+    await searched(element);
     element.kits = 2;
     await element.updateComplete;
     expect(text(element, '.search')).to.contain('found at once');
