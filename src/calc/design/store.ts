@@ -25,6 +25,8 @@ export interface DesignState {
   readonly refused: Readonly<Partial<Record<DimensionPath, RefusedEntry>>>;
   /** What is wrong with the file the glider came from and belongs beside no field. */
   readonly notices: readonly Problem[];
+  /** The glider's own file could not be read, and `notices` say why: the design is only what stands in for it. Left out otherwise. */
+  readonly unread?: true | undefined;
   /** The units that the page's author chose for everything that reads this glider. */
   readonly units?: SystemOfUnits;
   /** How often another glider was put in the place of the one before, as when a file was opened; left out before the first time. */
@@ -51,7 +53,7 @@ export interface DesignHandle {
 /** The side of a store that its owner keeps. */
 export interface DesignStore extends DesignHandle {
   /** Puts another glider in its place, as when a file is opened. */
-  replace(design: GliderDesign, read?: Partial<Pick<DesignState, 'texts' | 'refused' | 'notices'>>): void;
+  replace(design: GliderDesign, read?: Partial<Pick<DesignState, 'texts' | 'refused' | 'notices' | 'unread'>>): void;
   present(units: SystemOfUnits | undefined): void;
 }
 
@@ -65,8 +67,8 @@ export function createDesignStore(design: GliderDesign = defaultDesign): DesignS
   let state = stateOf(1, {design, texts: {}, refused: {}, notices: []});
   const listeners = new Set<(state: DesignState) => void>();
   const become = (changed: Partial<Kept>): void => {
-    const {design, texts, refused, notices, units, gliders}: Kept = {...state, ...changed};
-    state = stateOf(state.revision + 1, {design, texts, refused, notices, ...(units && {units}), ...(gliders !== undefined && {gliders})});
+    const {design, texts, refused, notices, unread, units, gliders}: Kept = {...state, ...changed};
+    state = stateOf(state.revision + 1, {design, texts, refused, notices, ...(unread && {unread}), ...(units && {units}), ...(gliders !== undefined && {gliders})});
     for (const listener of [...listeners]) listener(state);
   };
   return {
@@ -100,10 +102,10 @@ export function createDesignStore(design: GliderDesign = defaultDesign): DesignS
       listeners.add(listener);
       return () => { listeners.delete(listener); };
     },
-    replace(design, {texts = {}, refused = {}, notices = []} = {}) {
+    replace(design, {texts = {}, refused = {}, notices = [], unread} = {}) {
       // the same glider given back, as after a file that could not be read, is no other one
       const other = dimensionPaths.some((path) => !sameValue(valueAt(design, path), valueAt(state.design, path)));
-      become({design, texts, refused, notices, ...(other && {gliders: (state.gliders ?? 0) + 1})});
+      become({design, texts, refused, notices, unread, ...(other && {gliders: (state.gliders ?? 0) + 1})});
     },
     present(units) {
       if (units === state.units) return;

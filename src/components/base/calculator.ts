@@ -9,6 +9,7 @@ import {GliderElement} from './element.js';
 import {emphasised, plain} from './emphasis.js';
 import {equationStyles} from './equation-styles.js';
 import {explain} from './explain.js';
+import {unreadGlider} from './unread-glider.js';
 import {Fields} from './fields.js';
 import {figureStyles} from './figure.js';
 import {reckoned} from './reckoned.js';
@@ -109,6 +110,7 @@ export abstract class Calculator<R> extends GliderElement {
       ${this.hides('answer') && this.hides('heading') ? nothing : html`<div>
         ${this.hides('heading') ? nothing : html`<h3 part="heading">${this.renderHeading()}</h3>`}
         ${this.hides('answer') ? nothing : this.#renderAnswer(good, result)}</div>`}
+      ${unreadGlider(this)}
       ${this.hides('picture') || good === undefined ? nothing : html`<div class=${stale ? 'stale' : ''}>${this.renderPicture(good)}</div>`}
       ${question}
       ${good === undefined ? nothing : this.renderTakeaway(good, result)}

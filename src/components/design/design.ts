@@ -40,6 +40,8 @@ export class GliderDesignElement extends ReactiveElement {
   #children: MutationObserver | undefined;
   #fetching: AbortController | undefined;
   #fileText: string | undefined;
+  /** Whether any file was read, or a glider set by a program. */
+  #held = false;
   #ready = false;
   /** Its first file is still on the way: better the author's own numbers than ones that will be replaced. */
   #awaited = false;
@@ -58,6 +60,7 @@ export class GliderDesignElement extends ReactiveElement {
   get design(): GliderDesign { return this.#store.current().design; }
   set design(design: GliderDesign) {
     this.#base = withValues(defaultDesign, Object.fromEntries(dimensionPaths.map((path) => [path, valueAt(design, path)])));
+    this.#held = true;
     this.#store.replace(this.#base);
   }
 
@@ -129,16 +132,19 @@ export class GliderDesignElement extends ReactiveElement {
 
   #read(text: string): void {
     const read = readDesignFile(text);
-    if (!read.ok) {
-      const {design, texts, refused} = this.#store.current();
-      this.#store.replace(design, {texts, refused, notices: read.problems});
-      return;
-    }
+    if (!read.ok) { this.#keep(read.problems); return; }
+    this.#held = true;
     const {design, texts, refused, problems} = read.value;
     this.#base = design;
     this.#store.replace(design, {texts, refused, notices: problems.filter((p) => p.path === undefined)});
     const attributes = [...pathOf].filter(([name]) => this.hasAttribute(name)).map(([name, path]) => this.#fromAttribute(path, this.getAttribute(name)));
     if (attributes.length > 0) this.#store.request(attributes);
+  }
+
+  /** A file that cannot be read leaves the glider as it is; where none was read before, it is no more than a stand-in. */
+  #keep(notices: readonly Problem[]): void {
+    const {design, texts, refused} = this.#store.current();
+    this.#store.replace(design, {texts, refused, notices, ...(!this.#held && {unread: true})});
   }
 
   async #fetch(src: string): Promise<void> {
@@ -150,8 +156,7 @@ export class GliderDesignElement extends ReactiveElement {
       this.#read(await response.text());
     } catch {
       if (fetching.signal.aborted) return;
-      const {design, texts, refused} = this.#store.current();
-      this.#store.replace(design, {texts, refused, notices: [{code: 'file-not-fetched', args: {src}}]});
+      this.#keep([{code: 'file-not-fetched', args: {src}}]);
     } finally {
       if (this.#awaited && !fetching.signal.aborted) {
         this.#awaited = false;

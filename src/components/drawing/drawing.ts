@@ -14,6 +14,7 @@ import {drawingWords} from '../../messages/en/drawing.js';
 import {Calculator} from '../base/calculator.js';
 import type {Answer} from '../base/calculator.js';
 import {explain} from '../base/explain.js';
+import {unreadGlider} from '../base/unread-glider.js';
 import {Figure} from '../base/figure.js';
 import {numbersTable} from '../base/table.js';
 import type {Shown, ThreeViewPictures} from './picture.js';
@@ -125,6 +126,7 @@ export class GliderDrawing extends Calculator<Drawn> {
     const beside = result.ok ? [] : result.problems;
     return html`<section class="card" part="card" aria-label=${this.renderHeading()}>
       ${this.hides('heading') ? nothing : html`<h3 part="heading">${this.renderHeading()}</h3>`}
+      ${unreadGlider(this)}
       ${result.ok ? nothing : html`<div>${drawn ? html`<p class="problem" part="problem">${this.say(commonWords).stale}</p>` : nothing}
         ${beside.map((problem) => html`<p class="problem" part="problem">${explain(this, problem)}</p>`)}</div>`}
       ${this.hides('picture') || !drawn ? nothing : html`<div class=${result.ok ? '' : 'stale'}>${this.renderPicture(drawn)}</div>`}

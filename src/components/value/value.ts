@@ -100,6 +100,8 @@ export class GliderValue extends GliderElement {
       const row = rowOf(name);
       if (isNumberRow(row)) return this.#renderInput(name, row.kind);
     }
+    // numbers of another glider than the author's would be wrong in the author's sentence
+    if (this.state.unread) return html`<slot></slot>`;
     const text = this.#text();
     const refused = name && isDimensionPath(name) && this.state.refused[name];
     if (text === undefined || refused) {

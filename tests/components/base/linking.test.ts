@@ -152,3 +152,28 @@ describe('an element and its design', () => {
     expect(await shown(value)).to.equal('470 mm');
   });
 });
+
+describe('a glider whose file cannot be read', () => {
+  it('leaves the author’s text in a sentence, and every other element says why and that its numbers are about another plane', async () => {
+    await Promise.all([defineDesign(), import('../../../src/components/camber-shim/define.js'), import('../../../src/components/drawing/define.js')]);
+    const host = await fixture<HTMLElement>(html`<div lang="en"><glider-design id="broken"><script type="application/json">{"glider": 1, "wing": {"span": "40</script></glider-design>
+      <glider-value design="broken" name="wing.span">30 cm</glider-value><glider-camber-shim design="broken"></glider-camber-shim><glider-drawing design="broken"></glider-drawing></div>`);
+    const [value, shim, drawing, design] = ['glider-value', 'glider-camber-shim', 'glider-drawing', 'glider-design'].map((name) => host.querySelector<GliderValue>(name));
+    if (!value || !shim || !drawing || !design) throw new Error('no element');
+    await settled();
+    expect(await shown(value)).to.equal('30 cm');
+    for (const element of [shim, drawing]) {
+      await element.updateComplete;
+      expect([...element.shadowRoot?.querySelectorAll('[part=problem]') ?? []].map((one) => one.textContent).join()).to.match(/breaks off in the middle.*plane that every page starts with/);
+    }
+    (design as unknown as GliderDesignElement).file = '{"glider": 1, "wing": {"span": "41 cm"}}';
+    await settled();
+    expect(await shown(value)).to.equal('410 mm');
+    await shim.updateComplete;
+    expect(shim.shadowRoot?.querySelector('[part=problem]')).to.equal(null);
+    // a later file that cannot be read leaves a glider that is the author's
+    (design as unknown as GliderDesignElement).file = 'no file';
+    await settled();
+    expect(await shown(value)).to.equal('410 mm');
+  });
+});
