@@ -8,6 +8,7 @@ import {flyingPlane, neutralPointBand, type FlyingPlane} from './flying-plane.js
 import {glideAt, type Glide} from './glide.js';
 import {highest} from './highest.js';
 import {sensitivitiesOf, type Sensitivities} from './sensitivities.js';
+import {fastestThrow} from './throwable.js';
 import {trimLine} from './trim-line.js';
 import {liftOf, mostLift, trimmedAt} from './trimmed.js';
 
@@ -19,6 +20,8 @@ export interface Flight {
   readonly trim: Outcome<Trim>;
   /** With the tail set for the flattest glide, and for the slowest sink. */
   readonly best: Glide;
+  /** The flattest glide that keeps a {@link reserve} of speed over the stall: what to set the tail for. The same object as `best` where that keeps it. */
+  readonly advised: Glide;
   readonly slowest: Glide;
   /** From fast to slow, the tail set for each. */
   readonly polar: readonly Glide[];
@@ -37,16 +40,21 @@ export interface Trim {
   readonly sensitivities: Sensitivities;
 }
 
-/** Lift coefficients below this belong to dives, m/s beyond this to no hand. Common practice, no source. */
+/** Lift coefficients below this belong to dives. Common practice, no source. */
 const leastLift = 0.08;
-const fastestThrow = 12;
+
+/**
+ * Speed over the stall's that advice leaves a plane: the flattest glide of a board with square edges lies so near the stall that what the model does not
+ * know, a bump or a slow throw would stall it. Common practice, no source; landing aeroplanes keep 1.3 (14 CFR 23.73, from memory).
+ */
+export const reserve = 1.2;
 
 /**
  * How a design flies in some air, or why it does not: trim, glide, polar. Remembered for the same design and air.
  *
  * Refused: 'flight-unstable' {margin, forward, mass} with how far forward the balance has to come for the least static margin wanted and the mass at the
  * nose that brings it there, 'wing-without-lift' where no setting of the tail makes the wing carry, and as {@link flyingPlane}. Inside,
- * `trim` is refused with 'trim-dives' or 'trim-stalls' {edge}: by how much the tail's rear edge has to come up or down for the best glide.
+ * `trim` is refused with 'trim-dives' or 'trim-stalls' {edge}: by how much the tail's rear edge has to come up or down for the glide advised.
  */
 export function flightOf(design: GliderDesign, air: Air = usualAir): Outcome<Flight> {
   const plane = flyingPlane(design);
@@ -63,8 +71,10 @@ const flightOfPlane = memo((air: Air, plane: FlyingPlane): Outcome<Flight> => {
   const steps = 20;
   const polar = Array.from({length: steps + 1}, (_, i) => line.glide(leastLift + (most.usual - leastLift) * i / steps));
   const stall = line.glide(most.usual).speed;
+  const spared = Math.max(most.usual / reserve ** 2, leastLift);
+  const advised = best.lift <= spared ? best : line.glide(spared);
   return good({
-    plane, air, best, slowest, mostLift: most, stall, trim: trimOf(plane, air, best, most, stall), polar,
+    plane, air, best, advised, slowest, mostLift: most, stall, trim: trimOf(plane, air, advised, most, stall), polar,
   });
 });
 
@@ -77,10 +87,10 @@ function unstable({margin, wanted: [least], balance, wingAt, mass, aero}: Flying
   });
 }
 
-function trimOf(plane: FlyingPlane, air: Air, best: Glide, most: Range, stall: number): Outcome<Trim> {
+function trimOf(plane: FlyingPlane, air: Air, advised: Glide, most: Range, stall: number): Outcome<Trim> {
   const setting = trimmedAt(plane, plane.built);
   const lift = liftOf(plane, setting);
-  const edge = edgeBetween(plane, plane.built, best.setting);
+  const edge = edgeBetween(plane, plane.built, advised.setting);
   if (lift > most.usual) return refused({code: 'trim-stalls', path: 'arrangement.tailIncidence', args: {edge}});
   const glide = lift > 0 ? glideAt(plane, setting, air) : undefined;
   if (!glide || glide.speed > fastestThrow) return refused({code: 'trim-dives', path: 'arrangement.tailIncidence', args: {edge: -edge}});

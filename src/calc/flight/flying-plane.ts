@@ -8,6 +8,7 @@ import {clashesOf} from '../design/clashes.js';
 import type {GliderDesign} from '../design/design.js';
 import {memo} from '../memo.js';
 import {good, refused, type Outcome} from '../problem.js';
+import {tooHeavy} from './throwable.js';
 
 /** How far the neutral point may be out, in mean chords: what the air of the wing's wake and the thin boards at low speed leave open. */
 export const neutralPointBand = 0.04;
@@ -50,6 +51,8 @@ const stage = memo((
   if (!masses.ok) return masses;
   const centre = centreOf(masses.value.items);
   if (!(centre.mass > 0)) return refused({code: 'plane-without-mass', path: 'board.arealMass'});
+  const heavy = tooHeavy(centre.mass, masses.value.items, aero.shape.wing.area, aero.camber, {measured, board});
+  if (heavy) return refused(heavy);
   const {wingAt, wingIncidence, tailIncidence} = arrangement;
   return good(balancedAt({
     aero, parasite: parasite.value, masses: masses.value, sure: centre.sure, wingAt, tailChord: tail.chord,
@@ -61,7 +64,7 @@ const stage = memo((
  * A design as a plane that can fly or not: its loads in the air, its masses, and where its balance lies to its neutral point. An unstable plane is
  * given too.
  *
- * Refused: with the design's own clashes, 'plane-without-mass', and what surfaces and masses refuse.
+ * Refused: with the design's own clashes, 'plane-without-mass', as {@link tooHeavy}, and what surfaces and masses refuse.
  */
 export function flyingPlane(design: GliderDesign): Outcome<FlyingPlane> {
   const clashes = clashesOf(design);

@@ -15,10 +15,10 @@ export function noGlideOf({trim}: Flight): NoGlide | undefined {
 
 type TailChange = Extract<Change, {id: 'slip-more' | 'slip-less'}>;
 
-/** Slips that let such a plane glide its flattest; nothing where it glides already, or where none do. */
+/** Slips that let such a plane glide flat, with speed to spare; nothing where it glides already, or where none do. */
 export function tailRemedy(design: GliderDesign, flight: Flight): TailChange | undefined {
   const doing = noGlideOf(flight);
-  return doing && leversFor(design, flight, flight.best.speed, doing === 'trim-dives' ? 'slower' : 'faster')
+  return doing && leversFor(design, flight, flight.advised.speed, doing === 'trim-dives' ? 'slower' : 'faster')
     .find((change): change is TailChange => change.id === 'slip-more' || change.id === 'slip-less');
 }
 

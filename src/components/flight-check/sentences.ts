@@ -39,7 +39,7 @@ function remedyWords(host: GliderElement, {plane, flight}: FlightCheck, problem:
       aside: words.unstableAside({forward, margin: share(host, plane.wanted[0])}),
     };
   }
-  const best = flight.ok ? words.then({ratio: ratio(host, flight.value.best.ratio.usual), speed: speed(host, flight.value.best.speed)}) : '';
+  const best = flight.ok ? words.then({ratio: ratio(host, flight.value.advised.ratio.usual), speed: speed(host, flight.value.advised.speed)}) : '';
   if (code === 'trim-dives') return {sentence: words.dives(slip(host, number('edge'))), aside: best};
   if (code === 'trim-stalls') return {sentence: words.stalls(slip(host, number('edge'))), aside: best};
   return {sentence: explain(host, problem)};
@@ -49,11 +49,13 @@ function flyingWords(host: GliderElement, check: FlightCheck): Answer {
   const {flight, trim, plane, design, measures} = check;
   if (!flight.ok || !trim.ok) return {sentence: ''};
   const words = host.say(flightCheckWords);
-  const {glide} = trim.value, {best} = flight.value;
-  // how far the tail's rear edge has to rise for the flattest glide
-  const rise = design.tail.chord * (Math.sin(plane.built.tailIncidence) - Math.sin(best.setting.tailIncidence));
+  const {glide} = trim.value, {best, advised} = flight.value;
+  // how far the tail's rear edge has to rise for the flattest glide that keeps off the stall
+  const rise = design.tail.chord * (Math.sin(plane.built.tailIncidence) - Math.sin(advised.setting.tailIncidence));
   const fast = glide.speed > usualRanges.speed.to && rise > 0;
-  const flattest = {speed: speed(host, best.speed), ratio: ratio(host, best.ratio.usual)};
+  const there = {speed: speed(host, advised.speed), ratio: ratio(host, advised.ratio.usual)};
+  // a plane slower than that may glide flatter still: how near the stall it is, its own measure says
+  const better = !fast && Math.abs(rise) >= worthwhile && advised.ratio.usual > glide.ratio.usual;
   // a Reynolds number follows from the rest: nobody sets it
   const out = measures.filter(({id, standing}) => standing !== 'within' && id !== 'reynolds').map(({id}) => words.measures[id].name);
   const sink = measures.find(({id}) => id === 'sink')?.value ?? glide.sink;
@@ -61,9 +63,9 @@ function flyingWords(host: GliderElement, check: FlightCheck): Answer {
     sentence: fast ? words.fast({speed: speed(host, glide.speed), rise: slip(host, rise)})
       : words.flies({speed: speed(host, glide.speed), ratio: words.range(ratio(host, glide.ratio.least), ratio(host, glide.ratio.most))}),
     aside: [
-      ...fast ? [words.then(flattest)] : [],
+      ...fast ? [words.then(there)] : [],
       words.sinks({sink: sinkWords(host, sink), margin: share(host, plane.margin)}),
-      ...!fast && Math.abs(rise) >= worthwhile ? [words.better({up: rise > 0, by: slip(host, rise), ...flattest})] : [],
+      ...better ? [(advised === best ? words.better : words.flatter)({up: rise > 0, by: slip(host, rise), ...there})] : [],
       out.length > 0 ? words.out(out) : words.allUsual,
     ].join(' '),
   };

@@ -68,6 +68,8 @@ const words: typeof flightCheckWords.en = {
   sinks: (a) => `Er sinkt mit ${a.sink}; das Stabilitätsmaß ist etwa ${a.margin} der mittleren Profiltiefe.`,
   better: (a) =>
     `Mit der Hinterkante des Leitwerks ${a.by} ${a.up ? 'höher' : 'tiefer'} flöge er am flachsten, etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert, mit etwa ${a.speed}.`,
+  flatter: (a) =>
+    `Mit der Hinterkante des Leitwerks ${a.by} ${a.up ? 'höher' : 'tiefer'} glitte er flacher, etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert, mit etwa ${a.speed}, und bliebe doch deutlich schneller, als die Strömung abreißt.`,
   out: (names) => `Nicht im üblichen Bereich: ${names.join(', ')}.`,
   allUsual: 'Alle seine Zahlen sind üblich.',
   unstable: (a) =>

@@ -124,6 +124,8 @@ const words: typeof problemWords.en = {
   'wing-without-lift': () => 'Für diesen Flügel ergibt sich kein Auftrieb: die Falze prüfen.',
   'mean-line-doubles-back': () => 'Das Profil faltet sich über sich selbst zurück: kleinere Knicke nehmen.',
   'equations-singular': () => 'Die Strömung um diesen Gleiter ließ sich nicht berechnen: Flächen auseinanderrücken, die ineinander liegen.',
+  'too-heavy-to-throw': (a) =>
+    `Mit ${a['mass'] ?? ''} müsste man ihn mit ${a['speed'] ?? ''} oder schneller werfen, das kann keine Hand. Mit diesem Flügel lassen sich höchstens ${a['most'] ?? ''} werfen: die Massen noch einmal prüfen.`,
   'flight-unstable': () => 'Er hält keine Geschwindigkeit: Der Schwerpunkt liegt hinter dem Neutralpunkt. Ballast an die Nase setzen oder den Flügel nach hinten schieben.',
   'balance-behind-limit': (a) => `Der Schwerpunkt liegt zum Trimmen zu weit hinten: Das Stabilitätsmaß ist ${a['margin'] ?? ''}, mindestens ${a['least'] ?? ''} soll es sein. ${a['mass']
     ? `Zuerst ${a['mass']} Ballast mehr ${a['at'] ?? ''} hinter der Nase befestigen` : 'Zuerst den Flügel nach hinten schieben'}: Der Schwerpunkt muss ${a['forward'] ?? ''} nach vorn.`,

@@ -20,8 +20,8 @@ const words: typeof tailShimWords.en = {
   up: (angle) => `${angle} nach oben`, down: (angle) => `${angle} nach unten`,
   flies: (a) => `Der Gleiter fliegt dann mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert.`,
   unstable: 'Er hält mit keinem Streifen eine Geschwindigkeit: Der Schwerpunkt liegt zu weit hinten, das zuerst richten.',
-  dives: (edge) => `Der Gleiter geht dann nur in den **Sturzflug**: für das flachste Gleiten die Hinterkante des Höhenleitwerks um weitere ${edge} anheben.`,
-  stalls: (edge) => `Dann **reißt** nur die Strömung **ab**: für das flachste Gleiten die Hinterkante des Höhenleitwerks um ${edge} senken.`,
+  dives: (edge) => `Der Gleiter geht dann nur in den **Sturzflug**: für flaches Gleiten mit Reserve über dem Strömungsabriss die Hinterkante des Höhenleitwerks um weitere ${edge} anheben.`,
+  stalls: (edge) => `Dann **reißt** nur die Strömung **ab**: für flaches Gleiten mit Reserve über dem Strömungsabriss die Hinterkante des Höhenleitwerks um ${edge} senken.`,
   silent: 'Was der Gleiter dann tut, lässt sich noch nicht berechnen.',
   difference: (a) =>
     `Der Flügel steht ${a.wing} zum Rumpf, das Leitwerk ${a.tail}: Es zählt der Unterschied (Einstellwinkeldifferenz), ${a.difference}. Beide um denselben Winkel zu drehen ändert fast nur, wie der Rumpf hängt.`,

@@ -82,6 +82,9 @@ export const flightCheckWords = topic('flight-check', {
   sinks: (a: {sink: string; margin: string}) => `It sinks ${a.sink}, with a static margin of about ${a.margin} of the mean chord.`,
   better: (a: {up: boolean; by: string; speed: string; ratio: string}) =>
     `With the tail’s rear edge ${a.by} ${a.up ? 'higher' : 'lower'} it would fly its flattest, about ${a.ratio} times as far as it drops, at about ${a.speed}.`,
+  /** The same where its very flattest lies too near the stall to be advised. */
+  flatter: (a: {up: boolean; by: string; speed: string; ratio: string}) =>
+    `With the tail’s rear edge ${a.by} ${a.up ? 'higher' : 'lower'} it would glide flatter, about ${a.ratio} times as far as it drops, at about ${a.speed}, and still keep well clear of the stall.`,
   /** Of names as they stand over the rulers. */
   out: (names: readonly string[]) => `Out of the usual: ${names.map((name) => name.charAt(0).toLowerCase() + name.slice(1)).join(', ')}.`,
   allUsual: 'All its numbers are usual ones.',

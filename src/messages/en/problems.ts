@@ -126,6 +126,8 @@ export const problemWords = topic<Readonly<Record<string, (a: Said) => string>>>
   'wing-without-lift': () => 'This wing gives no lift that could be worked out: look at its creases.',
   'mean-line-doubles-back': () => 'The section folds back over itself: make the folds smaller.',
   'equations-singular': () => 'The flow about this plane could not be worked out: move surfaces that lie in one another.',
+  'too-heavy-to-throw': (a) =>
+    `At ${a['mass'] ?? ''} it would have to be thrown at ${a['speed'] ?? ''} or faster, and no hand does that. With this wing ${a['most'] ?? ''} at most can be thrown: look at the weights again.`,
   'flight-unstable': () => 'It would not hold any speed: it balances behind its neutral point. Add weight to the nose or slide the wing back.',
   'balance-behind-limit': (a) => `It balances too far back to be trimmed: its margin is ${a['margin'] ?? ''}, and at least ${a['least'] ?? ''} is wanted. ${a['mass']
     ? `First fasten ${a['mass']} more ${a['at'] ?? ''} behind the nose` : 'First slide the wing back'}: the balance has to come ${a['forward'] ?? ''} forward.`,

@@ -20,8 +20,8 @@ export const tailShimWords = topic('tail-shim', {
   flies: (a: {speed: string; least: string; most: string; ratio: string}) =>
     `The plane then flies at **about ${a.speed}** (${a.least} to ${a.most}) and goes about ${a.ratio} times as far as it comes down.`,
   unstable: 'It holds no speed with any slip: its balance lies too far back, so put that right first.',
-  dives: (edge: string) => `The plane then only **dives**: for the flattest glide raise the rear edge of the tailplane by ${edge} more.`,
-  stalls: (edge: string) => `The plane then only **stalls**: for the flattest glide lower the rear edge of the tailplane by ${edge}.`,
+  dives: (edge: string) => `The plane then only **dives**: for a flat glide with speed to spare raise the rear edge of the tailplane by ${edge} more.`,
+  stalls: (edge: string) => `The plane then only **stalls**: for a flat glide with speed to spare lower the rear edge of the tailplane by ${edge}.`,
   silent: 'What the plane does then cannot be worked out yet.',
   difference: (a: {wing: string; tail: string; difference: string}) =>
     `The wing stands at ${a.wing} to the body and the tail at ${a.tail}: what counts is the difference, ${a.difference}. Turning both by the same angle changes next to nothing but how the body hangs.`,

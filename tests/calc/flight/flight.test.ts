@@ -76,6 +76,19 @@ describe('what a plane can do', () => {
     expect(polar.map(({speed}) => speed)).to.deep.equal(polar.map(({speed}) => speed).sort((a, b) => b - a));
   });
 
+  it('is advised to glide as flat as it can with a fifth of speed over the stall', () => {
+    for (const design of [steady, withValues(steady, {'wing.pressed': 'both', 'tail.pressed': 'both'})]) {
+      const {best, advised, stall, polar} = flight(design);
+      expect(advised.speed / stall).to.be.at.least(1.19);
+      const clear = polar.filter(({speed}) => speed >= 1.2 * stall).map(({ratio}) => ratio.usual);
+      expect(advised.ratio.usual).to.be.at.least(Math.max(...clear) - 1e-3);
+      if (best.speed / stall > 1.21) expect(advised === best).to.equal(true);
+    }
+    // square edges glide flattest close to the stall, thin ones well clear of it
+    expect(flight(steady).best.speed / flight(steady).stall).to.be.lessThan(1.15);
+    expect(flight(withValues(steady, {'wing.pressed': 'both', 'tail.pressed': 'both'})).advised.speed / flight(steady).stall).to.be.greaterThan(1.2);
+  });
+
   it('flies as flat and faster with more weight, but for the friction', () => {
     const light = flight(balancedWith(0.2, defaultDesign, 0.07)), heavy = flight(balancedWith(0.2, defaultDesign, 0.14));
     expect(heavy.best.speed / light.best.speed).to.be.closeTo(Math.SQRT2, 0.05);
@@ -161,10 +174,33 @@ describe('planes that will not fly', () => {
 
   it('fly once the tail’s rear edge has gone as far as they say', () => {
     const design = withValues(balancedWith(0.2), {'arrangement.tailIncidence': 0.1});
-    const {trim: dives, best} = flight(design);
+    const {trim: dives, advised} = flight(design);
     const edge = dives.ok ? NaN : Number(dives.problems[0]?.args?.['edge']);
     const mended = withValues(design, {'arrangement.tailIncidence': Math.asin(Math.sin(0.1) - edge / design.tail.chord)});
-    expect(trim(mended).glide.speed).to.be.closeTo(best.speed, 0.01 * best.speed);
+    expect(trim(mended).glide.speed).to.be.closeTo(advised.speed, 0.01 * advised.speed);
+  });
+
+  it('say which weight no hand could throw, steady or not, and how much could be', () => {
+    const reasons = (values: Parameters<typeof withValues>[1]) => {
+      const outcome = flightOf(withValues(defaultDesign, values));
+      return outcome.ok ? [] : outcome.problems.map(({code, path}) => [code, path]);
+    };
+    const heavy = (path: string) => [['too-heavy-to-throw', path]];
+    expect(reasons({'ballast.masses': [{mass: 9, at: 0.02}]})).to.deep.equal(heavy('ballast.masses'));
+    expect(reasons({'ballast.masses': [{mass: 9, at: 0.6}]})).to.deep.equal(heavy('ballast.masses'));
+    expect(reasons({'measured.mass': 9})).to.deep.equal(heavy('measured.mass'));
+    expect(reasons({'wing.weighed': 9})).to.deep.equal(heavy('wing.weighed'));
+    expect(reasons({'tail.weighed': 9})).to.deep.equal(heavy('tail.weighed'));
+    expect(reasons({'glue.bands': 9})).to.deep.equal(heavy('glue.bands'));
+    expect(reasons({'board.arealMass': 10})).to.deep.equal(heavy('board.arealMass'));
+    expect(reasons({'board.sheetMass': 5})).to.deep.equal(heavy('board.sheetMass'));
+    const outcome = flightOf(withValues(defaultDesign, {'measured.mass': 9}));
+    const {most, speed} = (outcome.ok ? {} : outcome.problems[0]?.args ?? {}) as {most: number; speed: number};
+    // 12 m/s is what is asked of the hand with just as much as can be thrown
+    expect(speed).to.be.closeTo(12 * Math.sqrt(9 / most), 1e-9);
+    const just = flight(balancedWith(0.2, defaultDesign, 0.999 * most));
+    expect(just.stall).to.be.within(0.8 * 12 / 1.1, 1.2 * 12 / 1.1);
+    expect(codesOf(flightOf(balancedWith(0.2, defaultDesign, 0.999 * most)))).to.deep.equal([]);
   });
 
   it('have a named reason without mass, without tail, with the tail ahead', () => {

@@ -93,9 +93,9 @@ describe('<glider-tail-shim>', () => {
     expect(text(element, 'answer')).to.contain('its balance lies too far back');
     await type(element, 'field-ballast.masses', '29g@15mm');
     await type(element, 'field-arrangement.tailIncidence', '3');
-    expect(text(element, 'answer')).to.match(/only dives: for the flattest glide raise the rear edge of the tailplane by [\d.]+ mm more/);
+    expect(text(element, 'answer')).to.match(/only dives: for a flat glide with speed to spare raise the rear edge of the tailplane by [\d.]+ mm more/);
     await type(element, 'field-arrangement.tailIncidence', '-10');
-    expect(text(element, 'answer')).to.match(/only stalls: for the flattest glide lower the rear edge of the tailplane by [\d.]+ mm/);
+    expect(text(element, 'answer')).to.match(/only stalls: for a flat glide with speed to spare lower the rear edge of the tailplane by [\d.]+ mm/);
   });
 
   it('keeps the last answer greyed while an entry is wrong, and says what is wrong with it', async () => {

@@ -54,7 +54,7 @@ type Stage = (plane: FlyingPlane, flight: Outcome<Flight>, body: GliderDesign['b
 
 const stageOf = (comparison: Comparison): Stage => memo((plane, flight, body, launch, air) => {
   const trim = flight.ok ? flight.value.trim : flight;
-  const glide = trim.ok ? trim.value.glide : flight.ok ? flight.value.best : glideAt(plane, trimmedFor(plane, 0.5, plane.built), air);
+  const glide = trim.ok ? trim.value.glide : flight.ok ? flight.value.advised : glideAt(plane, trimmedFor(plane, 0.5, plane.built), air);
   const {height, wind} = launch;
   if (!(glide.speed * Math.cos(glide.angle) > Math.abs(wind))) {
     return refused({code: 'wind-above-speed', path: 'launch.wind', args: {kind: 'speed', wind: Math.abs(wind), speed: glide.speed}});
