@@ -4,6 +4,9 @@ import type {Point} from './point.js';
 export const cross = (o: Point, a: Point, b: Point): number =>
   (a.x - o.x) * (b.y - o.y) - (a.y - o.y) * (b.x - o.x);
 
+/** Whether two numbers have opposite signs. Their product would not tell: it is 0 where both are tiny. */
+export const opposite = (a: number, b: number): boolean => (a < 0 && b > 0) || (a > 0 && b < 0);
+
 /** Where along a → b, from 0 to 1, the point of that segment nearest to p lies. */
 export function nearestAlong(p: Point, a: Point, b: Point): number {
   const dx = b.x - a.x, dy = b.y - a.y;
@@ -28,7 +31,7 @@ const withinSpan = (p: Point, a: Point, b: Point): boolean =>
 /** Whether two segments have a point in common, ends included. */
 export function segmentsMeet(a: Point, b: Point, c: Point, d: Point): boolean {
   const c1 = cross(a, b, c), d1 = cross(a, b, d), a1 = cross(c, d, a), b1 = cross(c, d, b);
-  return c1 * d1 < 0 && a1 * b1 < 0
+  return opposite(c1, d1) && opposite(a1, b1)
     || c1 === 0 && withinSpan(c, a, b)
     || d1 === 0 && withinSpan(d, a, b)
     || a1 === 0 && withinSpan(a, c, d)

@@ -1,13 +1,12 @@
 import type {Point, Polygon} from '../../geometry/polygon/index.js';
+import {opposite} from '../../geometry/polygon/segments.js';
 
 /** The part of an outline where `inside`, which is linear, is not negative: I. E. Sutherland, G. W. Hodgman, Reentrant polygon clipping (1974). */
 export const clipped = (outline: Polygon, inside: (point: Point) => number): Polygon => outline.flatMap((to, i) => {
   const from = outline.at(i - 1) ?? to;
   const a = inside(from), b = inside(to);
   const t = a / (a - b);
-  // not a * b < 0, which is 0 where both are tiny
-  const crosses = (a < 0 && b > 0) || (a > 0 && b < 0);
-  const crossing = crosses ? [{x: from.x + t * (to.x - from.x), y: from.y + t * (to.y - from.y)}] : [];
+  const crossing = opposite(a, b) ? [{x: from.x + t * (to.x - from.x), y: from.y + t * (to.y - from.y)}] : [];
   return b < 0 ? crossing : [...crossing, to];
 });
 

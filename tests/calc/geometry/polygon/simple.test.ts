@@ -28,6 +28,12 @@ describe('whether an outline crosses itself', () => {
     expect(isSimple(twice)).to.equal(false);
   });
 
+  it('refuses outlines that cross as little as numbers can tell', () => {
+    expect(isSimple([{x: 0, y: 0}, {x: 1, y: 0}, {x: 0.6, y: 0.4}, {x: 0.5, y: -5e-324}, {x: 0.2, y: -1}])).to.equal(false);
+    const bowTie: Polygon = [{x: 0, y: 0}, {x: 1e-90, y: 1e-90}, {x: 1e-90, y: 0}, {x: 0, y: 1e-90}];
+    expect(isSimple(bowTie)).to.equal(false);
+  });
+
   it('refuses what has no three corners', () => {
     expect(isSimple([])).to.equal(false);
     expect(isSimple([{x: 0, y: 0}, {x: 1, y: 0}])).to.equal(false);
