@@ -17,8 +17,9 @@ const isLitDevMode = (arg) => typeof arg === 'string' && arg.includes('lit.dev/m
 export default {
   files: ['tests/**/*.test.ts'],
   nodeResolve: true,
-  // both only end what hangs: axe alone, or a search for layouts, takes many seconds on a small machine with much else to do
+  // these only end what hangs: axe alone, or a search for layouts, takes many seconds on a small machine with much else to do
   testFramework: {config: {timeout: 120_000 * patience}},
+  testsStartTimeout: 120_000,
   testsFinishTimeout: 900_000 * patience,
   testRunnerHtml: (framework) => `<!DOCTYPE html>
 <html lang="en">
