@@ -49,7 +49,7 @@ const own: Readonly<Record<string, readonly unknown[]>> = {
   'flight-log.expected': [stand('0', {standing: 'above'})],
   'flight-log.changed': [stand('0', {what: ['‹a›', '‹b›']})],
   'flight-log.differMany': [stand('0', {what: ['‹a›', '‹b›']})],
-  'flight-log-panels.readIn': [stand('0', {known: 2, unread: 3})],
+  'flight-log-panels.readIn': [stand('0', {known: 2, replaced: 4, unread: 3})],
   'sheet-templates.leftOut': [['wing', 'fin']],
   'sheet.note.pieces': [2],
   'sheet.note.marks': [[{label: 'wing-front', at: '‹a›'}, {label: 'tail-rear', at: '‹b›'}]],

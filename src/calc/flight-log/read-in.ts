@@ -7,6 +7,8 @@ export interface ReadIn {
   readonly added: number;
   /** Rows that stood there already, word for word. */
   readonly known: number;
+  /** Throws that stood there otherwise, and now stand as they were read. */
+  readonly replaced: number;
   readonly unread: number;
 }
 
@@ -45,15 +47,16 @@ export function readIn(log: FlightLog, table: ReadTable, {unnamed, newId, now}: 
   });
   const standing = new Set(log.unread.map(({text}) => text));
   const unread = table.unread.filter(({text}) => !standing.has(text));
-  return {log: withRows(log, {versions, throws, unread}), added: throws.length, known: known + table.unread.length - unread.length, unread: unread.length};
+  return {log: withRows(log, {versions, throws, unread}), added: throws.length, known: known + table.unread.length - unread.length, replaced: 0, unread: unread.length};
 }
 
 /** Puts one log's rows into another, versions by their ids. */
 export function merged(log: FlightLog, other: FlightLog): ReadIn {
   const next = withRows(log, other);
   const before = new Map(log.throws.map((one) => [one.id, one]));
-  const known = other.throws.filter((one) => { const there = before.get(one.id); return there && same(there, one); }).length;
-  return {log: next, added: other.throws.length - known, known, unread: other.unread.length};
+  const met = other.throws.flatMap((one) => { const there = before.get(one.id); return there ? [same(there, one)] : []; });
+  const known = met.filter(Boolean).length;
+  return {log: next, added: other.throws.length - met.length, known, replaced: met.length - known, unread: other.unread.length};
 }
 
 export const isEmpty = (log: FlightLog): boolean => log === emptyLog || (log.versions.length === 0 && log.throws.length === 0 && log.unread.length === 0);

@@ -119,7 +119,8 @@ function decimalOf(rows: readonly TableRow[], headings: readonly Heading[]): '.'
     for (const [i, {id}] of headings.entries()) {
       if (id !== 'distance' && id !== 'time' && id !== 'height') continue;
       const cell = cells[i] ?? '';
-      if (/\d\.\d/.test(cell)) return '.';
+      // where a number has both, the first groups its thousands
+      if (/\d\.\d+(?![\d.,])/.test(cell)) return '.';
       comma ||= /\d,\d/.test(cell);
     }
   }

@@ -28,8 +28,10 @@ export function scanAmount(scan: Scanner, decimal: '.' | ',', inList: boolean): 
   if (marks === '' || marks === decimal || (marks === other && !/^[1-9]\d{0,2}\D\d{3}$/.test(number))) {
     return {sign: signOf(found), digits: number.replace(',', '.') + exponent};
   }
-  const grouping = marks.replaceAll(decimal, '') === '' ? decimal : other;
-  return {sign: '', digits: '', grouped: found[0].replace(/\s/g, '').replaceAll(grouping, '')};
+  // of two kinds of marks the last is the decimal one, whatever the reader's own is
+  const last = marks.at(-1), mixed = new Set(marks.replace(/\s/g, ' ')).size > 1;
+  const grouping = mixed ? last === '.' ? ',' : '.' : marks.startsWith(decimal) ? decimal : other;
+  return {sign: '', digits: '', grouped: found[0].replace(/\s/g, '').replaceAll(grouping, '').replace(other, decimal)};
 }
 
 const signOf = (found: RegExpExecArray): '' | '-' => found[1] === '-' ? '-' : '';

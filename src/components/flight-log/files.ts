@@ -36,14 +36,15 @@ const panelOf = (host: GliderElement): Panel => {
 };
 
 /** Saving and reading of files, and the rows that could not be read. */
-export function filesPanel(host: GliderElement, log: FlightLog, act: Act): TemplateResult {
+/** `hush` takes back what was said last, where a file could not be read after it. */
+export function filesPanel(host: GliderElement, log: FlightLog, act: Act, hush: () => void): TemplateResult {
   const words = host.say(flightLogPanelWords);
   const panel = panelOf(host);
   const empty = isEmpty(log);
   return html`<div class="buttons">
       <button type="button" part="button" ?disabled=${empty} @click=${() => { save(host, panel, 'flight-log.csv', csvOf(host, log), 'text/csv'); }}>${words.saveCsv}</button>
       <button type="button" part="button" ?disabled=${empty} @click=${() => { save(host, panel, 'flight-log.json', writeLogFile(log), 'application/json'); }}>${words.saveJson}</button>
-      <label class="open">${words.open}<input type="file" accept=".csv,.txt,.tsv,.json,text/csv,application/json" @change=${(e: Event) => { void open(host, panel, log, e.target as HTMLInputElement, act); }}></label>
+      <label class="open">${words.open}<input type="file" accept=".csv,.txt,.tsv,.json,text/csv,application/json" @change=${(e: Event) => { void open(host, panel, log, e.target as HTMLInputElement, act, hush); }}></label>
       ${panel.file ? html`<a class="file" href=${panel.file.address} download=${panel.file.name}>${words.ready(panel.file.name)}</a>` : nothing}</div>
     <p class="source">${words.csvLacks}</p>
     <p class="problem" part="problem" role="alert" ?hidden=${panel.problem === ''}>${panel.problem}</p>
@@ -72,14 +73,14 @@ async function textOf(file: Blob): Promise<string> {
   }
 }
 
-async function open(host: GliderElement, panel: Panel, log: FlightLog, input: HTMLInputElement, act: Act): Promise<void> {
+async function open(host: GliderElement, panel: Panel, log: FlightLog, input: HTMLInputElement, act: Act, hush: () => void): Promise<void> {
   const [file] = input.files ?? [];
   if (!file) return;
   const read = readText(host, log, await textOf(file));
   input.value = '';
   panel.problem = read.ok ? '' : read.problems.map((problem) => explainThrow(host, problem)).join(' ');
-  if (read.ok) act(read.value.log, host.say(flightLogPanelWords).readIn(read.value), true);
-  else host.requestUpdate();
+  if (read.ok) act(read.value.log, host.say(flightLogPanelWords).readIn(read.value), read.value.added + read.value.replaced + read.value.unread > 0);
+  else hush();
 }
 
 /** Reads a log file or a table into a log. */

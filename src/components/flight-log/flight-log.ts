@@ -81,6 +81,7 @@ export class GliderFlightLog extends Calculator<LogFound> {
   #picked: Picked = {a: undefined, b: undefined};
   #page = 0;
   #said = '';
+  #saidIn = '';
   #before: FlightLog | undefined;
   #keeping: Keeping | undefined;
   #keepState: KeepState = 'memory';
@@ -117,6 +118,9 @@ export class GliderFlightLog extends Calculator<LogFound> {
       this.#closeStore();
       this.#openStore();
     }
+    // a note of the past is not worth another language
+    if (this.#saidIn !== this.speech) this.#said = '';
+    this.#saidIn = this.speech;
     super.willUpdate(changed);
   }
 
@@ -294,7 +298,7 @@ export class GliderFlightLog extends Calculator<LogFound> {
       page: this.#page, held: this.#form.correcting?.id, turn: (page) => { this.#page = page; this.requestUpdate(); }, correct: (one) => { this.#form.correct(one); },
     })}
       ${this.hides('plan') ? nothing : this.#panel('plan', words.plan, () => later(this, loadPlanning)?.planning(this, found, this.#version, this.difference ?? undefined))}
-      ${this.hides('files') ? nothing : this.#panel('files', words.files, () => later(this, loadFiles)?.filesPanel(this, this.#log, (log, said, undo) => { this.#act(log, said, undo); }))}
+      ${this.hides('files') ? nothing : this.#panel('files', words.files, () => later(this, loadFiles)?.filesPanel(this, this.#log, (log, said, undo) => { this.#act(log, said, undo); }, () => { this.#said = ''; this.requestUpdate(); }))}
       ${state === 'memory' && this.#log.throws.length === 0 ? nothing : html`<p class="state ${bad ? 'bad' : ''}" part=${bad ? 'problem' : 'state'} role=${bad ? 'alert' : nothing}>${words.keep[state]}
         ${bad && state !== 'later-version' ? html`<button type="button" part="button" @click=${() => { void this.#keeping?.flush(); }}>${words.tryAgain}</button>` : nothing}</p>`}</div>`;
   }

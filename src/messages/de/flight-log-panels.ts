@@ -14,6 +14,7 @@ const words: typeof flightLogPanelWords.en = {
   csvLacks: 'CSV enthält die Würfe; JSON enthält auch die Maße jeder Version.',
   ready: (name) => `${name} speichern`,
   readIn: (a) => `${throws(a.added)} eingelesen${a.known > 0 ? `, ${String(a.known)} schon vorhanden` : ''}${
+    a.replaced > 0 ? `, ${String(a.replaced)} jetzt wie in der Datei` : ''}${
     a.unread > 0 ? `; ${unreadable(a.unread)} und ${a.unread === 1 ? 'steht' : 'stehen'} unten` : ''}.`,
   unnamed: 'A',
   unread: unreadable,

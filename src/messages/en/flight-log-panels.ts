@@ -11,7 +11,8 @@ export const flightLogPanelWords = topic('flight-log-panels', {
   open: 'Read a file in',
   csvLacks: 'CSV holds the throws; JSON holds the dimensions of each version too.',
   ready: (name: string) => `Save ${name}`,
-  readIn: (a: {added: number; known: number; unread: number}) => `${throws(a.added)} read in${a.known > 0 ? `, ${String(a.known)} there already` : ''}${
+  readIn: (a: {added: number; known: number; replaced: number; unread: number}) => `${throws(a.added)} read in${a.known > 0 ? `, ${String(a.known)} there already` : ''}${
+    a.replaced > 0 ? `, ${String(a.replaced)} now as in the file` : ''}${
     a.unread > 0 ? `; ${rows(a.unread)} could not be read and ${a.unread === 1 ? 'is' : 'are'} kept below` : ''}.`,
   unnamed: 'A',
   unread: (n: number) => `${rows(n)} could not be read`,

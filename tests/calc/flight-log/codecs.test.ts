@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import {readLogFile, writeLogFile} from '../../../src/calc/flight-log/file.js';
 import {guardCell, unguardCell} from '../../../src/calc/flight-log/formula-guard.js';
 import {emptyLog, withRows, type FlightLog} from '../../../src/calc/flight-log/log.js';
-import {readIn, type ReadIn} from '../../../src/calc/flight-log/read-in.js';
+import {merged, readIn, type ReadIn} from '../../../src/calc/flight-log/read-in.js';
 import {readTable, type ReadTable} from '../../../src/calc/flight-log/read-table.js';
 import {writeTable} from '../../../src/calc/flight-log/write-table.js';
 import {parseCsv, writeCsv} from '../../../src/components/flight-log/csv.js';
@@ -66,6 +66,19 @@ describe('a flight log as CSV', () => {
     ]);
     const [feet] = tableOf('distance (ft)\ttime\n"27 ft 6 in"\t2.5 s\n').throws;
     expect(feet?.distance).to.be.closeTo(27.5 * 0.3048, 1e-12);
+  });
+
+  it('tells a comma that is the decimal mark from a dot that groups thousands', () => {
+    const {throws, unread} = tableOf('Weite (cm);Zeit\n1.234,5;3,2\n845,5;2,31\n');
+    expect(throws.map(({distance, time}) => [distance, time])).to.deep.equal([[8.455, 2.31]]);
+    expect(unread.map(({problem}) => [problem.code, problem.args?.['suggestion']])).to.deep.equal([['quantity-decimal-mark', '1234,5 cm']]);
+  });
+
+  it('says of a log read again what is in it already, and what stood there otherwise', () => {
+    const {log} = readCsv('id,version,distance\na,A,8.4\nb,A,9.1\n');
+    const other = withRows(log, {throws: log.throws.map((one) => (one.id === 'b' ? {...one, distance: 7} : one))});
+    expect(merged(log, log)).to.deep.include({added: 0, known: 2, replaced: 0});
+    expect(merged(log, other)).to.deep.include({added: 0, known: 1, replaced: 1});
   });
 
   it('keeps what stands in columns it does not know, and dates of another kind', () => {

@@ -139,6 +139,9 @@ describe('readQuantity', () => {
       expect(problem('1.500 mm', 'length', german)?.args).to.include({suggestion: '1500 mm'});
       expect(problem('1,234.5 mm', 'length')?.args).to.include({suggestion: '1234.5 mm'});
       expect(problem('1.234,5 mm', 'length', german)?.args).to.include({suggestion: '1234,5 mm'});
+      expect(problem('1.234,5 mm', 'length')?.args).to.include({suggestion: '1234.5 mm'});
+      expect(problem('1,234.5 mm', 'length', german)?.args).to.include({suggestion: '1234,5 mm'});
+      expect(problem('1 234,5 mm', 'length')?.args).to.include({suggestion: '1234.5 mm'});
       expect(problem('-1.234.567 mm', 'length')?.args).to.include({suggestion: '-1234567 mm'});
       expect(problem('1 500 mm', 'length')?.args).to.include({suggestion: '1500 mm'});
       expect(problem('1\u202f500', 'length', {bareUnit: 'in'})?.args).to.include({suggestion: '1500 in'});
