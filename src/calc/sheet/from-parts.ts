@@ -45,7 +45,8 @@ const stockOf = ({length, width, margin, gap}: GliderDesign['board']): SheetStoc
 const toPlace = (parts: readonly Part[]): readonly PartToPlace[] =>
   parts.map(({id, outline, count, mayTurn, mayMirror}) => ({id, outline, count, mayTurn, mayMirror}));
 
-const leastSheets = (parts: readonly Part[], stock: SheetStock, kits: number): number =>
+/** No layout of so many gliders can do with fewer sheets: by area. */
+export const leastByArea = (parts: readonly Part[], stock: SheetStock, kits: number): number =>
   lowerBoundSheets(toPlace(parts).map((part) => ({...part, count: part.count * kits})), stock);
 
 /** A problem of the whole sheet beside the dimension that is to blame. */
@@ -65,7 +66,7 @@ const layOut = remember((parts: readonly Part[], stock: SheetStock, kits: number
   return good({
     kits, stock, parts, alike, leftOut,
     sheets: layout.sheets,
-    least: leastSheets(parts, stock, kits),
+    least: leastByArea(parts, stock, kits),
     plans: plansOf(layout, parts),
     leftover: layout.leftover,
     usedArea: layout.usedArea,
@@ -88,7 +89,7 @@ export function cutSheets({wing, body, tail, arrangement, board}: ToCut, kits: n
 /** So many gliders laid out on at most so many sheets; undefined where that was not found to go. */
 export function cutFrom(sheets: number, design: ToCut, kits: number): CutSheets | undefined {
   const {parts, problems} = partsOf(design.wing, design.body, design.tail, design.arrangement, design.board);
-  if (problems.length > 0 || leastSheets(parts, stockOf(design.board), kits) > sheets) return undefined;
+  if (problems.length > 0 || leastByArea(parts, stockOf(design.board), kits) > sheets) return undefined;
   const cut = layOut(parts, stockOf(design.board), kits);
   return cut.ok && cut.value.leftOut.length === 0 && cut.value.sheets <= sheets ? cut.value : undefined;
 }

@@ -6,4 +6,6 @@ export {cutSheets, glidersFromBoard} from './from-parts.js';
 export type {CutSheets, GlidersFromBoard, ToCut} from './from-parts.js';
 export {longestWing} from './longest-wing.js';
 export type {LongestWing} from './longest-wing.js';
+export {ladderOf} from './sought.js';
+export type {GlidersSought, LayoutSought, Sought, SpanSought} from './sought.js';
 export * from './engine/index.js';

@@ -2,6 +2,7 @@ import {good, type Outcome} from '../problem.js';
 import {cutFrom, cutSheets, type CutSheets, type ToCut} from './from-parts.js';
 import {remember} from './remember.js';
 import {usable} from './shape.js';
+import {leastSteps, spanOf, stepsIn} from './span-steps.js';
 
 /** The longest wing for a number of sheets, everything else as it is. Lengths in m. */
 export interface LongestWing {
@@ -13,18 +14,14 @@ export interface LongestWing {
   readonly cut: CutSheets;
 }
 
-/** The widest spot that anything on one half of the wing needs, from the centre line. */
-const halfTaken = ({joints, stations}: ToCut['wing']): number => Math.max(0, ...[...joints, ...stations].map(({at}) => at));
-
 const solve = remember((design: ToCut, kits: number, sheets: number, step: number): Outcome<LongestWing> => {
   const now = cutSheets(design, kits);
   if (!now.ok) return now;
-  const spanOf = (steps: number): number => Math.round(steps * step * 1e9) / 1e9;
   const cutWith = (steps: number): CutSheets | undefined =>
-    cutFrom(sheets, {...design, wing: {...design.wing, span: spanOf(steps)}}, kits);
+    cutFrom(sheets, {...design, wing: {...design.wing, span: spanOf(steps, step)}}, kits);
   const room = usable(now.value.stock);
-  const longest = Math.floor(Math.max(room.length, room.width) / step + 1e-6);
-  let fit = Math.floor(2 * halfTaken(design.wing) / step) + 1, over = longest + 1;
+  const longest = stepsIn(Math.max(room.length, room.width), step);
+  let fit = leastSteps(design.wing, step), over = longest + 1;
   let best: {steps: number; cut: CutSheets} | undefined;
   const attempt = (steps: number): boolean => {
     const cut = cutWith(steps);
@@ -34,7 +31,7 @@ const solve = remember((design: ToCut, kits: number, sheets: number, step: numbe
   if (fit > longest) return good({span: undefined, wholeSheet: false, cut: now.value});
   if (!attempt(longest)) {
     over = longest;
-    const present = Math.floor(design.wing.span / step + 1e-6);
+    const present = stepsIn(design.wing.span, step);
     if (present > fit && present < over && attempt(present)) fit = present;
     else if (!attempt(fit)) over = fit;
     while (over - fit > 1) {
@@ -43,7 +40,7 @@ const solve = remember((design: ToCut, kits: number, sheets: number, step: numbe
     }
   }
   return good(best
-    ? {span: spanOf(best.steps), wholeSheet: best.steps === longest, cut: best.cut}
+    ? {span: spanOf(best.steps, step), wholeSheet: best.steps === longest, cut: best.cut}
     : {span: undefined, wholeSheet: false, cut: now.value});
 });
 

@@ -2,7 +2,10 @@ import type {GliderDesign} from '../../calc/design/design.js';
 import {refused, type Outcome} from '../../calc/problem.js';
 import {cutSheets, glidersFromBoard, type CutSheets} from '../../calc/sheet/from-parts.js';
 import {longestWing} from '../../calc/sheet/longest-wing.js';
+import {usable} from '../../calc/sheet/shape.js';
+import {spanOf, stepsIn} from '../../calc/sheet/span-steps.js';
 import type {LaidOut} from './laid-out.js';
+import type {Shown} from './layouts.js';
 
 /** What a maker asks of a board: sheets for so many gliders, gliders from so many sheets, or the longest wing. */
 export type Wanted = 'sheets' | 'gliders' | 'span';
@@ -23,6 +26,8 @@ export interface First {
   /** The longest wing for them, m, and whether it is as long as the sheet. */
   readonly span?: number | undefined;
   readonly wholeSheet?: boolean | undefined;
+  /** To what the length of a wing is found, m. */
+  readonly step: number;
   /** The wing as it is, m. */
   readonly spanNow: number;
   /** Of the board, kg/m², and whether that was weighed. */
@@ -37,6 +42,8 @@ export type Standing = 'answers' | 'awaited' | 'not found';
 export interface Found extends Omit<First, 'cut'> {
   readonly cut: LaidOut;
   readonly standing: Standing;
+  /** More gliders than that, or a wing longer than that in m, cannot be had, which is proved; undefined where nothing is. */
+  readonly bound?: number | undefined;
   /** Of one sheet, in whatever money. */
   readonly price: number | undefined;
 }
@@ -54,7 +61,7 @@ export interface Question {
 export function find(design: GliderDesign, {wanted, kits, spare, sheets, step}: Question): Outcome<First> {
   const {board, wing} = design;
   const common = {
-    wanted, kits, spare, sheets, spanNow: wing.span, weighed: board.sheetMass !== undefined,
+    wanted, kits, spare, sheets, step, spanNow: wing.span, weighed: board.sheetMass !== undefined,
     arealMass: board.sheetMass === undefined ? board.arealMass : board.sheetMass / (board.length * board.width),
   };
   switch (wanted) {
@@ -71,6 +78,17 @@ export function find(design: GliderDesign, {wanted, kits, spare, sheets, step}: 
       return longest.ok ? {ok: true, value: {...common, ...longest.value}} : longest;
     }
   }
+}
+
+/** The answer that goes with the layout shown. */
+export function foundFrom(first: First, {laid, standing, reached, bound}: Shown, price: number | undefined): Found {
+  const {wanted, step} = first;
+  const found: Found = {...first, cut: laid, standing, price, bound: wanted === 'span' && bound !== undefined ? spanOf(bound, step) : bound};
+  if (reached === undefined) return found;
+  if (wanted === 'gliders') return {...found, gliders: reached};
+  if (wanted !== 'span') return found;
+  const room = usable(laid.stock);
+  return {...found, span: spanOf(reached, step), wholeSheet: reached === stepsIn(Math.max(room.length, room.width), step)};
 }
 
 /** Whether two answers are one and the same, so that nothing need be drawn again. */

@@ -2,7 +2,7 @@ import {Task, initialState} from '@lit/task';
 import type {ReactiveController} from 'lit';
 import type {GliderElement} from '../base/element.js';
 import type {Standing} from './found.js';
-import {answersAtOnce, jobOf, sameAsked, type Asked} from './job-of.js';
+import {answersAtOnce, firstAt, reachedAtOnce, sameAsked, soughtOf, type Asked} from './job-of.js';
 import {firstLaidOut, type LaidOut} from './laid-out.js';
 import type {Report, Runner} from './search/messages.js';
 import {Sight} from './sight.js';
@@ -21,6 +21,15 @@ export interface Arrived {
   readonly laid: LaidOut;
 }
 
+/** The layout to show for a question, and how it stands to it. */
+export interface Shown {
+  readonly laid: LaidOut;
+  readonly standing: Standing;
+  /** Where a number is asked, gliders or steps of a wing's length: the largest that there is a layout for, and what is proved to be the most. */
+  readonly reached: number | undefined;
+  readonly bound: number | undefined;
+}
+
 /**
  * The layout to show: the first placement at once, then whatever better one a search finds, which begins once the element is seen and its
  * reader pauses, rests out of sight, and ends with the next question.
@@ -31,8 +40,12 @@ export class Layouts implements ReactiveController {
   readonly #task: Task<readonly [Asked | undefined]>;
   #asked: Asked | undefined;
   #shown: LaidOut | undefined;
+  /** The search that found it. */
+  #foundBy: AbortSignal | undefined;
+  #reached: number | undefined;
+  #bound: number | undefined;
   #standing: Standing = 'answers';
-  #waiting: Report | undefined;
+  #waiting: {readonly report: Report; readonly signal: AbortSignal} | undefined;
   #frozen = false;
   #runner: Runner | undefined;
   #stopped = false;
@@ -43,6 +56,9 @@ export class Layouts implements ReactiveController {
   /** How long it has looked, s, and how often it found something better. */
   seconds = 0;
   better = 0;
+  /** Where a number is asked: the one that is being tried, and the least beyond the one reached that was tried in vain. */
+  trying: number | undefined;
+  failed: number | undefined;
   /** Asked of every layout that arrives: whether it may be shown. */
   admits: (arrived: Arrived) => boolean = () => true;
   /** Told when no layout will arrive for what was asked. */
@@ -66,19 +82,24 @@ export class Layouts implements ReactiveController {
   hostConnected(): void { if (this.#host.hasUpdated) void this.#task.run(); }
 
   /** The layout to show for a question, and how it stands to it. */
-  ask(asked: Asked): {readonly laid: LaidOut; readonly standing: Standing} {
-    if (this.#shown && sameAsked(this.#asked, asked)) return {laid: this.#shown, standing: this.#standing};
+  ask(asked: Asked): Shown {
+    if (this.#shown && sameAsked(this.#asked, asked)) return this.#answerWith(this.#shown);
     // what is held changes where parts lie, not which: the layout from before stays until there is another
     const stays = this.#shown && sameAsked(this.#asked, asked, 'held') ? this.#shown : undefined;
     this.#asked = asked;
     this.#waiting = undefined;
     this.#standing = answersAtOnce(asked) ? 'answers' : 'awaited';
     this.#shown = stays ?? this.#placed(asked);
+    this.#foundBy = undefined;
+    if (!stays) this.#reached = reachedAtOnce(asked);
+    this.#bound = this.trying = this.failed = undefined;
     this.better = 0;
     this.seconds = 0;
     this.state = 'soon';
-    return {laid: this.#shown, standing: this.#standing};
+    return this.#answerWith(this.#shown);
   }
+
+  #answerWith(laid: LaidOut): Shown { return {laid, standing: this.#standing, reached: this.#reached, bound: this.#bound}; }
 
   #placed({first, others}: Asked): LaidOut {
     if (this.#first?.first !== first || this.#first.others !== others) this.#first = {first, others, laid: firstLaidOut(first, others.length > 0)};
@@ -88,10 +109,10 @@ export class Layouts implements ReactiveController {
   /** While a part is in hand nothing else may move under it. */
   freeze(frozen: boolean): void {
     this.#frozen = frozen;
-    const report = this.#waiting;
-    if (frozen || !report) return;
+    const waiting = this.#waiting;
+    if (frozen || !waiting) return;
     this.#waiting = undefined;
-    void this.#take(report);
+    void this.#take(waiting.report, waiting.signal);
   }
 
   /** The reader has seen enough. */
@@ -139,7 +160,7 @@ export class Layouts implements ReactiveController {
     this.state = 'looking';
     this.#host.requestUpdate();
     const ended = new Promise<void>((resolve) => { this.#end = resolve; });
-    const runner = await beginSearch(jobOf(asked), (report) => { if (!signal.aborted) void this.#hear(report, signal); });
+    const runner = await beginSearch(soughtOf(asked, this.#reached, this.#standing === 'answers'), (report) => { if (!signal.aborted) void this.#hear(report, signal); });
     const stop = (): void => {
       runner.stop();
       if (this.#runner === runner) this.#runner = undefined;
@@ -155,6 +176,9 @@ export class Layouts implements ReactiveController {
     this.seconds = Math.round(report.spent / 1000);
     if (report.found) await this.#take(report, signal);
     if (signal.aborted) return;
+    this.#bound = report.bound;
+    this.trying = report.trying;
+    this.failed = report.failed;
     if (report.done) {
       this.state = 'ended';
       if (this.#standing === 'awaited') this.#standing = 'not found';
@@ -168,23 +192,28 @@ export class Layouts implements ReactiveController {
     this.#host.requestUpdate();
   }
 
-  async #take(report: Report, signal?: AbortSignal): Promise<void> {
+  async #take(report: Report, signal: AbortSignal): Promise<void> {
     const asked = this.#asked;
-    if (this.#frozen) { this.#waiting = report; return; }
+    if (this.#frozen) { this.#waiting = {report, signal}; return; }
     if (!report.found || !asked) return;
     const {laidFrom, isBetter} = await import('./search/search.js');
-    if (signal?.aborted || asked !== this.#asked || !this.#shown) return;
-    const laid = laidFrom(report.found, asked.first, asked.others.length > 0);
+    if (signal.aborted || asked !== this.#asked || !this.#shown) return;
+    const laid = laidFrom(report.found, firstAt(asked, report.n), asked.others.length > 0);
     if (!this.admits({asked, laid})) return;
+    const shown = this.#shown;
     const answered = this.#standing === 'answers';
-    // in exchange for a layout that answers another question, even one that is no better
-    const complete = asked.ownCount !== undefined
-      || laid.leftOut.length <= this.#shown.leftOut.length && (asked.atMost === undefined || laid.sheets <= asked.atMost);
-    if (answered ? this.#shown.from === 'search' || isBetter(laid, this.#shown) : complete) {
+    const further = (report.n ?? 0) - (this.#reached ?? 0);
+    // of one search each layout is better than the one before it; what answers another question is given up even for one that is no better
+    const takes = asked.most && laid.leftOut.length > 0 ? false
+      : !answered ? asked.ownCount !== undefined || laid.leftOut.length <= shown.leftOut.length
+        : further > 0 || further === 0 && (this.#foundBy === signal || isBetter(laid, shown));
+    if (takes) {
       if (answered) this.better++;
       this.#shown = laid;
+      this.#foundBy = signal;
+      this.#reached = report.n;
       this.#standing = 'answers';
-    } else if (laid.least > this.#shown.least && this.#shown.leftOut.length === 0) this.#shown = {...this.#shown, least: laid.least};
+    } else if (!asked.most && laid.least > shown.least && shown.leftOut.length === 0) this.#shown = {...shown, least: laid.least};
     this.#host.requestUpdate();
   }
 }

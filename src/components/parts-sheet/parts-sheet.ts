@@ -10,7 +10,7 @@ import {Calculator} from '../base/calculator.js';
 import type {Answer} from '../base/calculator.js';
 import {rulerStep} from '../base/dragged.js';
 import {shortProperties} from '../base/element.js';
-import {find, sameFound, type Found, type Wanted} from './found.js';
+import {find, foundFrom, sameFound, type Found, type Wanted} from './found.js';
 import {isOwn, OwnQuestions} from './own-questions.js';
 import {question} from './question.js';
 import {sheetAnswer} from './sentences.js';
@@ -136,8 +136,7 @@ export class GliderPartsSheet extends Calculator<Found> {
     const {wanted, spare} = own;
     const first = find(this.state.design, {wanted, kits: own.kits.value, spare, sheets: own.sheets.value, step: rulerStep(this.system)});
     if (!first.ok) return this.#found = first;
-    const {laid, standing} = this.#view.layoutFor(first.value);
-    const found: Found = {...first.value, cut: laid, standing, price: own.priceOfSheet};
+    const found = foundFrom(first.value, this.#view.layoutFor(first.value), own.priceOfSheet);
     return this.#found?.ok && sameFound(this.#found.value, found) ? this.#found : this.#found = {ok: true, value: found};
   }
 

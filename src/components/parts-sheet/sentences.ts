@@ -50,13 +50,25 @@ function asideOf(host: GliderElement, found: Found, currency: string): readonly 
   const now = host.write(spanNow, 'length');
   if (wanted === 'span') {
     if (span === undefined) return missingFrom(found).length > 0 ? [] : [words.asNow(now)];
-    return [Math.abs(span - spanNow) < 1e-9 ? words.justSo : span > spanNow ? words.asideLonger(now) : words.asideShorter(now), found.wholeSheet ? '' : words.byHand];
+    return [Math.abs(span - spanNow) < 1e-9 ? words.justSo : span > spanNow ? words.asideLonger(now) : words.asideShorter(now), longerOrNot(host, found)];
   }
   if (missingFrom(found).length > 0) return [];
   const used = Math.round(100 * cut.usedArea / cut.sheetArea) / 100;
-  return [...wanted === 'sheets' ? [...spares(host, found), ...fewest(host, cut), ...costs(host, found, currency)] : [], words.use({
+  return [...wanted === 'sheets' ? [...spares(host, found), ...fewest(host, cut), ...costs(host, found, currency)] : [moreOrNot(host, found)], words.use({
     used: host.write(used, 'ratio', {digits: 0}), waste: host.write(1 - used, 'ratio', {digits: 0}), mass: host.write(cut.usedArea * found.arealMass, 'mass'), about: !found.weighed,
   })];
+}
+
+/** What is proved about more gliders, or about a longer wing. */
+function moreOrNot(host: GliderElement, {gliders = 0, bound}: Found): string {
+  const words = host.say(sheetWords);
+  return gliders === 0 || bound === undefined ? '' : bound > gliders ? words.noMoreThan(bound) : words.noMore;
+}
+
+function longerOrNot(host: GliderElement, {span = 0, bound, wholeSheet}: Found): string {
+  const words = host.say(sheetWords);
+  if (bound === undefined) return wholeSheet ? '' : words.byHand;
+  return bound - span > 1e-9 ? words.noLongerThan(host.write(bound, 'length')) : wholeSheet ? '' : words.noLonger;
 }
 
 const spares = (host: GliderElement, {kits, spare}: Found): readonly string[] => (spare === 0 ? [] : [host.say(sheetWords).spares({wanted: kits, spare})]);

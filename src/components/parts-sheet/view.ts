@@ -7,12 +7,12 @@ import {sheetWords} from '../../messages/en/sheet.js';
 import {Figure} from '../base/figure.js';
 import {Bench} from './bench.js';
 import {cutList} from './cut-list.js';
-import type {First, Found, Standing} from './found.js';
+import type {First, Found} from './found.js';
 import {Hand} from './hand.js';
 import {handBar} from './hand-bar.js';
-import {sameAsked, type Asked} from './job-of.js';
+import {sameAsked, type Asked, type Most} from './job-of.js';
 import type {LaidOut} from './laid-out.js';
-import {Layouts} from './layouts.js';
+import {Layouts, type Shown} from './layouts.js';
 import {notices} from './own-notices.js';
 import type {OwnQuestions} from './own-questions.js';
 import {Panels} from './panels.js';
@@ -22,7 +22,7 @@ import {searchLine} from './search-line.js';
 import {reasons} from './sentences.js';
 
 /** Where nothing is looked for, nothing is asked but the first placement. */
-const plainly: Omit<Asked, 'first'> = {cuts: 'free', ownCount: undefined, others: [], splice: [], held: [], atMost: undefined};
+const plainly: Omit<Asked, 'first'> = {cuts: 'free', ownCount: undefined, others: [], splice: [], held: [], most: undefined};
 
 /** The layout as it is seen: the picture and the bench that it is, the search behind it, the cut list, and what is loaded of other lists. */
 export class View {
@@ -57,14 +57,21 @@ export class View {
   }
 
   /** The layout to show for what was placed at once, and how it stands to what is asked. */
-  layoutFor({cut, wanted, sheets}: First): {readonly laid: LaidOut; readonly standing: Standing} {
+  layoutFor(first: First): Shown {
     const {cuts, ownCount, others, splice} = this.#own;
-    const searches = this.#host.shows('search');
-    const asked: Asked = searches
-      ? {first: cut, cuts, ownCount, others, splice, held: this.#hand.held, atMost: wanted === 'sheets' ? undefined : sheets}
-      : {first: cut, ...plainly};
+    const asked: Asked = this.#host.shows('search')
+      ? {first: first.cut, cuts, ownCount, others, splice, held: this.#hand.held, most: this.#mostAsked(first)}
+      : {first: first.cut, ...plainly};
     if (!sameAsked(this.#asked, asked)) this.#asked = asked;
     return this.#layouts.ask(this.#asked ?? asked);
+  }
+
+  #mostAsked({wanted, sheets, gliders = 0, span, step}: First): Most | undefined {
+    switch (wanted) {
+      case 'sheets': return undefined;
+      case 'gliders': return {what: wanted, sheets, gliders};
+      case 'span': return {what: wanted, sheets, span, step, design: this.#host.state.design};
+    }
   }
 
   /** The layout stays as it is until the reader wants to look on. */

@@ -24,6 +24,7 @@ export function sheetWorking(host: GliderElement, {cut, wanted}: Found): Templat
     ${cut.least > cut.byArea ? html`<p class="source">${because.bound(cut.least)}</p>` : nothing}
     <p class="source">${because.placing} ${because.search}</p>
     ${wanted === 'span' ? html`<p class="source">${because.longest}</p>` : nothing}
+    ${wanted === 'sheets' ? nothing : html`<p class="source">${because.more}</p>`}
     ${corners(host, cut.plans.flatMap(({pieces}) => pieces.map(({number: n, part, placed}) => ({n, name: pieceName(host, part), outline: placed.outline}))))}
     <p class="source">${host.say(commonWords).where}: ${because.source}</p>`;
 }

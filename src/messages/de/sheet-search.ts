@@ -5,6 +5,10 @@ const times = (n: number): string => (n === 1 ? 'einmal' : n === 2 ? 'zweimal' :
 const words: typeof sheetSearchWords.en = {
   soon: 'Diese Anordnung war sofort da; eine bessere wird gesucht, sobald Sie innehalten.',
   looking: (a) => `Suche nach einer besseren Anordnung … ${a.seconds} s${a.better > 0 ? `, ${times(a.better)} verbessert` : ''}`,
+  trying: (a) => `Suche Platz für ${a.what} … ${a.seconds} s`,
+  gliders: (n) => (n === 1 ? 'einen Gleiter' : `${n} Gleiter`),
+  wing: (length) => `einen Flügel von ${length}`,
+  vain: (what) => `Für ${what} fand sich kein Platz; das beweist nicht, dass es keinen gibt.`,
   awaited: 'Das Bild zeigt noch die Anordnung von vorhin.',
   awaitedStraight: 'Das Bild zeigt noch Teile, die am Umriss entlang geschnitten werden.',
   notStraight: 'Dafür fand sich keine Anordnung nur mit durchgehenden Schnitten; das Bild zeigt eine, die am Umriss entlang geschnitten wird.',

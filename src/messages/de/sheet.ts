@@ -71,6 +71,10 @@ const words: typeof sheetWords.en = {
   asideLonger: (now) => `Jetzt sind es ${now}. Das Bild zeigt den längeren Flügel, alles andere wie bisher.`,
   asideShorter: (now) => `Jetzt sind es ${now}, das ist zu lang. Das Bild zeigt den kürzeren Flügel, alles andere wie bisher.`,
   justSo: 'So lang ist er jetzt.',
+  noMore: 'Liegt jedes Teil gerade zu den Kanten der Platte, geht nicht mehr; das ist bewiesen.',
+  noMoreThan: (n) => `Liegt jedes Teil gerade zu den Kanten der Platte, gehen nicht mehr als ${few[n] ?? String(n)}; das ist bewiesen.`,
+  noLonger: 'Liegt jedes Teil gerade zu den Kanten der Platte, kann er nicht länger sein; das ist bewiesen.',
+  noLongerThan: (span) => `Liegt jedes Teil gerade zu den Kanten der Platte, kann er nicht länger als ${span} sein; das ist bewiesen.`,
   byHand: 'Von Hand verteilt ist vielleicht noch etwas mehr zu holen.',
   asNow: (now) => `Das Bild zeigt den Stand jetzt, mit einem Flügel von ${now}.`,
   fewest: 'Mit weniger geht es nicht.',
@@ -121,6 +125,7 @@ const words: typeof sheetWords.en = {
     search: 'Von da an wird weitergesucht: Platten werden wieder und wieder in anderer Reihenfolge gefüllt, und was besser ist, bleibt: alles untergebracht, die wenigsten Platten, der größte Rest, die wenigsten Schnitte und Lineal-Einstellungen, in dieser Reihenfolge.',
     placing: 'Zuerst wird jedes Teil mit dem Rechteck, das es umschließt, liegend oder um ein Viertel gedreht in das am besten passende freie Rechteck gelegt; zwei schräge Teile werden auch Kopf an Fuß zusammengelegt. Das wird in vielen Reihenfolgen versucht; behalten wird die Anordnung mit den wenigsten Platten und dem größten Rest.',
     source: 'Alle größten freien Rechtecke behalten: J. Jylänki, A Thousand Ways to Pack the Bin (2010). Untergrenze: die Fläche, für dieses Element hergeleitet.',
+    more: 'Danach versucht die Suche einen Gleiter mehr oder einen längeren Flügel, in wachsenden Schritten, solange sich Platz findet, und kommt immer wieder auf den nächsten Schritt zurück. Sie lässt aus, wofür die Platte nach den beiden Untergrenzen zu klein ist: nach der Fläche und nach den Anteilen an Länge und Breite.',
     longest: 'Eine Länge nach der anderen versucht, die Unsicherheit jedes Mal halbiert, bis auf einen Teilstrich des Lineals.',
   },
   spoken: (a) =>

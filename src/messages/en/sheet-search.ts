@@ -6,6 +6,10 @@ const times = (n: number): string => (n === 1 ? 'once' : n === 2 ? 'twice' : `${
 export const sheetSearchWords = topic('sheet-search', {
   soon: 'This layout was found at once; a better one is looked for as soon as you pause.',
   looking: (a: {seconds: number; better: number}) => `Looking for a better layout … ${a.seconds} s${a.better > 0 ? `, bettered ${times(a.better)}` : ''}`,
+  trying: (a: {what: string; seconds: number}) => `Looking for room for ${a.what} … ${a.seconds} s`,
+  gliders: (n: number) => (n === 1 ? 'one glider' : `${n} gliders`),
+  wing: (length: string) => `a wing of ${length}`,
+  vain: (what: string) => `No room was found for ${what}; that does not prove that there is none.`,
   awaited: 'The picture still shows the layout from before.',
   awaitedStraight: 'The picture still shows parts cut along their outlines.',
   notStraight: 'No layout with straight cuts only was found for this; the picture shows one cut along the outlines.',

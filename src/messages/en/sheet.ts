@@ -61,6 +61,10 @@ export const sheetWords = topic('sheet', {
   asideLonger: (now: string) => `Now it is ${now}. The picture shows it with the longer wing, everything else as it is.`,
   asideShorter: (now: string) => `Now it is ${now}, which is too long. The picture shows it with the shorter wing, everything else as it is.`,
   justSo: 'That is what it is now.',
+  noMore: 'With every part square to the edges of the board, no more can fit; that is proved.',
+  noMoreThan: (n: number) => `With every part square to the edges of the board, more than ${few[n] ?? String(n)} cannot fit; that is proved.`,
+  noLonger: 'With every part square to the edges of the board, it can be no longer; that is proved.',
+  noLongerThan: (span: string) => `With every part square to the edges of the board, it can be no longer than ${span}; that is proved.`,
   byHand: 'Laid out by hand it may yet gain a little.',
   asNow: (now: string) => `The picture shows it as it is now, with a wing of ${now}.`,
   fewest: 'It cannot be done on fewer.',
@@ -113,6 +117,7 @@ export const sheetWords = topic('sheet', {
     search: 'Then a search goes on from there: it fills sheets again and again in other orders, and takes what is better: everything placed, the fewest sheets, the largest piece left over, the fewest cuts and ruler settings, in this order.',
     placing: 'At first each part is placed by its upright bounds, lying or a quarter turned, into the free rectangle that suits it best; two slanting pieces may first be laid head to tail. That is tried in many orders and the layout with the fewest sheets, then with the largest piece left over, is kept.',
     source: 'Keeping every largest free rectangle: J. Jylänki, A Thousand Ways to Pack the Bin (2010). Bound: area, worked out for this element.',
+    more: 'The search then tries one glider more, or a longer wing, in growing strides as long as it finds room, and comes back to the next step again and again. It leaves out whatever the board is too small for by the two bounds: the area, and the shares of length and width.',
     longest: 'Tried at one length after another, halving the doubt each time, down to one step of the ruler.',
   },
   spoken: (a: {parts: string; board: string; ratio: string; least: number}) =>

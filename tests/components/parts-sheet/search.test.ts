@@ -243,7 +243,7 @@ describe('a search in slices', () => {
 
   it('says of far too many pieces that they are too many, and lets the page do its own work meanwhile', async () => {
     const codes = await new Promise<readonly string[]>((resolve) => {
-      const runner = searchInSlices(job, 6, ({found, done}) => {
+      const runner = searchInSlices({what: 'layout', job}, 6, ({found, done}) => {
         if (!found && !done) return;
         runner.stop();
         resolve([...new Set(found?.unplaced.map(({problem}) => problem.code))]);
@@ -254,7 +254,7 @@ describe('a search in slices', () => {
 
   it('rests and goes on', async () => {
     let reports = 0;
-    const runner = searchInSlices({...job, parts: job.parts.map((part) => ({...part, count: 60}))}, 2, () => { reports++; });
+    const runner = searchInSlices({what: 'layout', job: {...job, parts: job.parts.map((part) => ({...part, count: 60}))}}, 2, () => { reports++; });
     runner.rest(true);
     await new Promise((resolve) => { setTimeout(resolve, 100); });
     expect(reports).to.equal(0);

@@ -1,6 +1,6 @@
 import type {Stepwise} from '../stepwise.js';
 import {insideOf} from './boards.js';
-import type {Board} from './job.js';
+import type {Board, Job} from './job.js';
 import {leastRooms} from './least.js';
 import {isRectangle} from './nested.js';
 import type {Ready} from './ready.js';
@@ -18,13 +18,18 @@ export function* leastSheets(ready: Ready): Stepwise<number> {
   return ready.shapes.length > 0 && ready.boards.length > 0 ? Math.max(byArea(ready), yield* bySides(ready)) : 0;
 }
 
-function byArea({boards, shapes, job}: Ready): number {
+/** The area that a part of an area takes of {@link roomWithGap} at least. */
+export const areaWithGap = (area: number, {gap}: Job): number => (Math.sqrt(area) + Math.sqrt(Math.PI) * gap / 2) ** 2;
+
+export function roomWithGap(board: Board, job: Job): number {
+  const {length, width} = insideOf(board, job);
   const r = job.gap / 2;
-  let needed = sum(shapes.map(({part, area}) => part.count * (Math.sqrt(area) + Math.sqrt(Math.PI) * r) ** 2));
-  const room = (board: Board): number => {
-    const {length, width} = insideOf(board, job);
-    return length * width + 2 * (length + width) * r + Math.PI * r * r;
-  };
+  return length * width + 2 * (length + width) * r + Math.PI * r * r;
+}
+
+function byArea({boards, shapes, job}: Ready): number {
+  let needed = sum(shapes.map(({part, area}) => part.count * areaWithGap(area, job)));
+  const room = (board: Board): number => roomWithGap(board, job);
   const most = ({count = Infinity}: Board): number => count;
   for (const board of boards) if (board.leftover) needed -= room(board) * most(board);
   let sheets = 0;
@@ -37,7 +42,13 @@ function byArea({boards, shapes, job}: Ready): number {
   return sheets;
 }
 
-function* bySides({boards, shapes, job, grid}: Ready): Stepwise<number> {
+function* bySides(ready: Ready): Stepwise<number> {
+  const over = sum(ready.boards.map(({leftover, count = Infinity}) => (leftover ? count : 0)));
+  return Number.isFinite(over) ? (yield* leastUpright(ready)) - over : 0;
+}
+
+/** A number of boards, of whichever size, that the upright rectangles among the parts cannot do with fewer of; 0 where one is a roll. */
+export function* leastUpright({boards, shapes, job, grid}: Pick<Ready, 'boards' | 'shapes' | 'job' | 'grid'>): Stepwise<number> {
   // a share of the gap is seldom a whole number of cells
   const fine = (length: number): number => 1000 * grid.of(length);
   const apart = job.cuts === 'straight' ? fine(job.gap) : Math.floor(fine(job.gap) / Math.SQRT2);
@@ -46,12 +57,11 @@ function* bySides({boards, shapes, job, grid}: Ready): Stepwise<number> {
     length: fine(Math.max(...insides.map(({length}) => length))) + apart,
     width: fine(Math.max(...insides.map(({width}) => width))) + apart,
   };
-  const over = sum(boards.map(({leftover, count = Infinity}) => (leftover ? count : 0)));
-  if (!Number.isFinite(room.length) || !Number.isFinite(over)) return 0;
+  if (!Number.isFinite(room.length)) return 0;
   const upright = shapes.filter(isRectangle);
   const kinds = upright.map(({part: {mayTurn}, poses: [size]}): Kind => {
     const [length, width] = [fine(size.length) + apart, fine(size.width) + apart];
     return {length, width, mayTurn, area: length * width};
   });
-  return (yield* leastRooms(kinds, upright.map(({part}) => part.count), room)) - over;
+  return yield* leastRooms(kinds, upright.map(({part}) => part.count), room);
 }

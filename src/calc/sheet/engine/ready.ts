@@ -71,12 +71,17 @@ export function* ready(given: Job): Stepwise<Ready> {
   const pairs = largest && (yield* nested(loose, largest, job.gap, job.cuts === 'straight'));
   if (shapes.length > many) yield;
   const lengths = [
-    job.gap, ...pairs?.flatMap(({block: {length, width}}) => [length, width]) ?? [], ...shapes.flatMap(({poses: [{length, width}]}) => [length, width]),
-    ...boards.map((board) => insideOf(board, job)).flatMap(({length, width}) => (Number.isFinite(length) ? [length, width] : [width])),
+    ...lengthsOf(shapes, boards, job), ...pairs?.flatMap(({block: {length, width}}) => [length, width]) ?? [],
     ...sheets.flatMap(({free}) => free).flatMap(({length, width}) => [length, width]),
   ];
   return {job, boards, shapes, loose, pairs, held: sheets, grid: gridFor(lengths), unplaced, spliced: splices, problems: [...odd, ...problems, ...more, ...notHeld]};
 }
+
+/** The lengths that a grid must have for parts to lie on boards. */
+export const lengthsOf = (shapes: readonly Shape[], boards: readonly Board[], job: Job): readonly number[] => [
+  job.gap, ...shapes.flatMap(({poses: [{length, width}]}) => [length, width]),
+  ...boards.map((board) => insideOf(board, job)).flatMap(({length, width}) => (Number.isFinite(length) ? [length, width] : [width])),
+];
 
 /** The job with a gap and a margin that are lengths, none where they were not: 'gap-negative' {gap}, 'margin-negative' {margin}. */
 function withLengths(job: Job): {readonly job: Job; readonly problems: readonly Problem[]} {
@@ -93,7 +98,7 @@ const missing = ({id, count}: JobPart, problem: Problem): Unplaced[] =>
   Array.from({length: Math.min(count, mostPieces)}, (_, copy) => ({id, copy, problem}));
 
 /** A part made ready for any of the boards, in several lengths where it must and may be. */
-function shapesOf(part: JobPart, boards: readonly Board[], job: Job): readonly Shape[] | Problem {
+export function shapesOf(part: JobPart, boards: readonly Board[], job: Job): readonly Shape[] | Problem {
   const {id, outline} = part;
   if (outline.length > mostCorners) return {code: 'outline-too-fine', args: {id, corners: outline.length, most: mostCorners}};
   const size = bounds(outline);

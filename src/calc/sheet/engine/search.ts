@@ -65,6 +65,7 @@ export class SheetSearch {
   /** The ways to see what is free round held pieces. */
   #ways: readonly (readonly HeldSheet[])[] = [];
   #done = false;
+  #rounds = 0;
 
   /** `now` is the clock, in ms. */
   constructor(job: Job, {seed = 1, now}: {readonly seed?: number; readonly now: () => number}) {
@@ -79,10 +80,16 @@ export class SheetSearch {
   /** Whether it has given up looking for anything better. That nothing better exists is not said. */
   get done(): boolean { return this.#done; }
 
+  /** How often it has been through all it tries, each time more patiently. */
+  get rounds(): number { return this.#rounds; }
+
+  /** The least that it does at a time. */
+  step(): void { this.#done ||= this.#run.next().done === true; }
+
   /** Works for about so many ms; whether there is more to do. */
   work(ms: number): boolean {
     const end = this.#now() + ms;
-    do this.#done ||= this.#run.next().done === true; while (!this.#done && this.#now() < end);
+    do this.step(); while (!this.#done && this.#now() < end);
     return !this.#done;
   }
 
@@ -102,6 +109,7 @@ export class SheetSearch {
       yield* this.#keepCorner(patience / 3);
       yield* this.#simplify(patience / 6);
       if (this.#best !== before) idle = 0;
+      this.#rounds++;
     }
   }
 

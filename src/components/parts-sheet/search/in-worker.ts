@@ -1,4 +1,4 @@
-import type {Job} from '../../../calc/sheet/engine/job.js';
+import type {Sought} from '../../../calc/sheet/sought.js';
 import type {Report, Runner, ToWorker} from './messages.js';
 
 /** A worker that has answered; rejects where the page, its address or its policy refuses one. */
@@ -35,10 +35,10 @@ function started(): Promise<Worker> {
 }
 
 /** Searches in a worker; rejects where there is none to be had. */
-export async function searchInWorker(job: Job, tell: (report: Report) => void): Promise<Runner> {
+export async function searchInWorker(sought: Sought, tell: (report: Report) => void): Promise<Runner> {
   const worker = await started();
   const say = (message: ToWorker): void => { worker.postMessage(message); };
   worker.addEventListener('message', ({data}: MessageEvent<Report>) => { tell(data); });
-  say({job});
+  say({sought});
   return {rest: (resting) => { say({rest: resting}); }, stop: () => { worker.terminate(); }};
 }

@@ -10,6 +10,6 @@ let runner: Runner | undefined;
 addEventListener('message', ({data}: MessageEvent<ToWorker>) => {
   if ('rest' in data) { runner?.rest(data.rest); return; }
   runner?.stop();
-  runner = searchInSlices(data.job, slice, (report: Report) => { postMessage(report); });
+  runner = searchInSlices(data.sought, slice, (report: Report) => { postMessage(report); });
 });
 postMessage('ready');

@@ -1,4 +1,4 @@
-import type {Job} from '../../../calc/sheet/engine/job.js';
+import type {Sought} from '../../../calc/sheet/sought.js';
 import {searchInWorker} from './in-worker.js';
 import type {Report, Runner} from './messages.js';
 
@@ -13,14 +13,14 @@ const slice = 6;
 let refused = false;
 
 /** Begins a search in a worker, else in short slices on the page. */
-export async function beginSearch(job: Job, tell: (report: Report) => void): Promise<Runner> {
+export async function beginSearch(sought: Sought, tell: (report: Report) => void): Promise<Runner> {
   if (!refused) {
     try {
-      return await searchInWorker(job, tell);
+      return await searchInWorker(sought, tell);
     } catch {
       refused = true;
     }
   }
   const {searchInSlices} = await import('./slices.js');
-  return searchInSlices(job, slice, tell);
+  return searchInSlices(sought, slice, tell);
 }

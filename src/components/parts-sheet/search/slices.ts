@@ -1,29 +1,47 @@
-import {SheetSearch} from '../../../calc/sheet/engine/index.js';
-import type {Job} from '../../../calc/sheet/engine/index.js';
+import {LargestSearch, SheetSearch} from '../../../calc/sheet/engine/index.js';
+import {ladderOf, type Sought} from '../../../calc/sheet/sought.js';
 import {seed, type Report, type Runner} from './messages.js';
 
 /** Between reports that have nothing new to show, and between pictures, ms. */
 const quiet = 400;
 
+/** A search under way and what it has to tell, whatever it looks for. */
+interface Search {
+  work(ms: number): boolean;
+  read(): Omit<Report, 'spent' | 'done'>;
+}
+
+function begun(sought: Sought): Search {
+  const options = {seed, now: () => performance.now()};
+  if (sought.what === 'layout') {
+    const search = new SheetSearch(sought.job, options);
+    return {work: (ms) => search.work(ms), read: () => ({found: search.found})};
+  }
+  const search = new LargestSearch(ladderOf(sought), options);
+  return {work: (ms) => search.work(ms), read: () => {
+    const {shown, bound, trying, failed} = search;
+    return {found: shown?.found, n: shown?.n, bound, trying, failed};
+  }};
+}
+
 /**
  * Searches in slices of so many ms and lets whoever shares the thread do its own work in between. The first layout is told at once,
  * better ones at most every so often.
  */
-export function searchInSlices(job: Job, slice: number, tell: (report: Report) => void): Runner {
-  const now = (): number => performance.now();
-  const search = new SheetSearch(job, {seed, now});
+export function searchInSlices(sought: Sought, slice: number, tell: (report: Report) => void): Runner {
+  const search = begun(sought);
   let spent = 0, told = -Infinity;
-  let shown: typeof search.found;
+  let shown: Report['found'];
   let next: ReturnType<typeof setTimeout> | undefined;
   const work = (): void => {
-    const from = now();
+    const from = performance.now();
     const more = search.work(slice);
-    spent += now() - from;
-    const {found} = search;
+    spent += performance.now() - from;
+    const {found, ...rest} = search.read();
     const first = shown === undefined && found !== undefined;
-    if (first || !more || now() - told > quiet) {
-      told = now();
-      tell({found: found === shown ? undefined : found, spent, done: !more});
+    if (first || !more || performance.now() - told > quiet) {
+      told = performance.now();
+      tell({...rest, found: found === shown ? undefined : found, spent, done: !more});
       shown = found;
     }
     next = more ? setTimeout(work) : undefined;
