@@ -16,7 +16,7 @@ export function searchLine(host: GliderElement, layouts: Layouts, found: Found, 
   const stop = html`<button type="button" part="button" @click=${() => { layouts.stop(); }}>${words.stop}</button>`;
   const lookOn = html`<button type="button" part="button" @click=${() => { layouts.lookOn(); }}>${words.lookOn}</button>`;
   const still = standing === 'awaited' ? straight ? words.awaitedStraight : words.awaited : '';
-  const proved = cut.sheets === cut.least && cut.leftOut.length === 0 && cut.sheets > 1 && standing === 'answers' ? words.proved : '';
+  const proved = found.wanted === 'sheets' && cut.sheets === cut.least && cut.leftOut.length === 0 && cut.sheets > 1 && standing === 'answers' ? words.proved : '';
   const [said, button] = ((): readonly [string, TemplateResult | typeof nothing] => {
     switch (state) {
       case 'soon': return [words.soon, nothing];

@@ -166,6 +166,83 @@ describe('the search of <glider-parts-sheet>', () => {
   });
 });
 
+describe('the search of <glider-parts-sheet> for the most that boards give', () => {
+  const drawnGliders = ({cut}: Found): number => cut.plans.reduce((sum, {alike, pieces}) => sum + alike * pieces.filter(({part}) => part.id === 'wing').length, 0);
+
+  it('finds one more glider than was there at once, and says that more cannot fit where that is proved', async () => {
+    const element = await sheet(html`<glider-parts-sheet wanted="gliders" sheets="10"></glider-parts-sheet>`);
+    const first = result(element);
+    expect([first.gliders, first.bound]).to.deep.equal([21, undefined]);
+    await waitUntil(() => result(element).gliders === 22, 'one more', patient);
+    const found = result(element);
+    expect(text(element, '[part=answer]')).to.contain('Ten sheets of 700 × 500 mm give 22 gliders');
+    expect([found.cut.kits, found.cut.sheets, drawnGliders(found), found.cut.leftOut.length]).to.deep.equal([22, 10, 22, 0]);
+    expect(text(element, '[part=aside]')).to.contain('no more can fit; that is proved.');
+    await waitUntil(() => !/Trying|room for/.test(text(element, '.search')), 'nothing more is tried', patient);
+  });
+
+  it('says what it tried in vain, and what is proved, as two things', async () => {
+    const element = await sheet(html`<glider-parts-sheet wanted="gliders" sheets="3" sheet-length="900 mm" sheet-width="600 mm"></glider-parts-sheet>`);
+    element.askFor('wing.tipChord', 0.07);
+    await element.updateComplete;
+    const {gliders = 0} = result(element);
+    await waitUntil(() => result(element).bound !== undefined, 'the bound', patient);
+    await waitUntil(() => /Looking for a better/.test(text(element, '.search')), 'it goes on to better the layout', patient);
+    one(element, '.search button').click();
+    await element.updateComplete;
+    const {gliders: now = 0, bound = 0} = result(element);
+    expect(now).to.be.at.least(gliders);
+    expect(bound).to.be.above(now);
+    expect(text(element, '[part=aside]')).to.match(/more than \w+ cannot fit; that is proved/);
+    expect(text(element, '.search')).to.contain(`Stopped at the best so far. No room was found for ${String(now + 1)} gliders; that does not prove that there is none.`);
+  });
+
+  it('counts gliders cut straight, and those round a part that is held', async () => {
+    const element = await sheet(html`<glider-parts-sheet wanted="gliders" sheets="2" cuts="straight"></glider-parts-sheet>`);
+    expect(result(element).standing).to.equal('awaited');
+    await waitUntil(() => result(element).standing === 'answers', 'it answers', patient);
+    const found = result(element);
+    expect(found.gliders).to.equal(drawnGliders(found));
+    expect(found.cut.plans.every(({sheet: {plan}}) => plan !== undefined)).to.equal(true);
+    expect(found.cut.sheets).to.be.at.most(2);
+  });
+
+  it('finds a longer wing than was there at once, which a button takes over', async () => {
+    const element = await sheet(html`<glider-parts-sheet wanted="span" kits="2" sheets="2" sheet-length="810 mm" sheet-width="230 mm" span="400 mm" chord="130 mm" body-length="435 mm" tail-span="285 mm"></glider-parts-sheet>`);
+    element.askFor('wing.tipChord', 0.08);
+    await element.updateComplete;
+    const {span = NaN, step} = result(element);
+    expect(span).to.equal(0.739);
+    await waitUntil(() => (result(element).span ?? 0) > span, 'a longer one', patient);
+    await waitUntil(() => result(element).span === 0.81, 'as long as the sheet', patient);
+    const {cut} = result(element);
+    expect(step).to.equal(0.001);
+    expect([cut.sheets, cut.kits, cut.leftOut.length]).to.deep.equal([2, 2, 0]);
+    const wing = cut.parts.find(({id}) => id === 'wing');
+    expect(Math.max(...wing?.outline.map(({x}) => x) ?? [])).to.be.closeTo(0.405, 1e-9);
+    expect(text(element, '[part=answer]')).to.contain('can be 810 mm long, as long as the sheet itself');
+    one(element, '.use button').click();
+    await element.updateComplete;
+    expect(element.state.design.wing.span).to.equal(0.81);
+    expect(result(element).span).to.equal(0.81);
+    expect(text(element, '[part=aside]')).to.contain('That is what it is now.');
+  });
+
+  it('takes nothing back after a stop', async () => {
+    const element = await sheet(html`<glider-parts-sheet wanted="gliders" sheets="10"></glider-parts-sheet>`);
+    await waitUntil(() => result(element).gliders === 22, 'one more', patient);
+    one(element, '.search button').click();
+    await element.updateComplete;
+    const {cut} = result(element);
+    one(element, '.search button').click();
+    await waitUntil(() => /Looking/.test(text(element, '.search')), 'it looks again', patient);
+    await new Promise((resolve) => { setTimeout(resolve, 1500); });
+    expect(result(element).gliders).to.equal(22);
+    const largest = (laid: typeof cut): number => Math.max(0, ...laid.plans.map(({leftover}) => (leftover ? leftover.length * leftover.width : 0)));
+    expect(largest(result(element).cut)).to.be.at.least(largest(cut) - 0.35 / 50);
+  });
+});
+
 describe('what an author writes that will not do', () => {
   const problem = (element: GliderPartsSheet, name: string): string => text(element, `[id="field-${name}-problem"]`);
   const value = (element: GliderPartsSheet, name: string): string => (one(element, `[id="field-${name}"]`) as HTMLInputElement).value;
