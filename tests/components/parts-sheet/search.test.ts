@@ -173,12 +173,12 @@ describe('the search of <glider-parts-sheet> for the most that boards give', () 
     const element = await sheet(html`<glider-parts-sheet wanted="gliders" sheets="10"></glider-parts-sheet>`);
     const first = result(element);
     expect([first.gliders, first.bound]).to.deep.equal([21, undefined]);
-    await waitUntil(() => result(element).gliders === 22, 'one more', patient);
+    await until(() => result(element).gliders === 22, 'one more');
     const found = result(element);
     expect(text(element, '[part=answer]')).to.contain('Ten sheets of 700 × 500 mm give 22 gliders');
     expect([found.cut.kits, found.cut.sheets, drawnGliders(found), found.cut.leftOut.length]).to.deep.equal([22, 10, 22, 0]);
     expect(text(element, '[part=aside]')).to.contain('no more can fit; that is proved.');
-    await waitUntil(() => !/Trying|room for/.test(text(element, '.search')), 'nothing more is tried', patient);
+    await until(() => !/Trying|room for/.test(text(element, '.search')), 'nothing more is tried');
   });
 
   it('says what it tried in vain, and what is proved, as two things', async () => {
@@ -186,8 +186,8 @@ describe('the search of <glider-parts-sheet> for the most that boards give', () 
     element.askFor('wing.tipChord', 0.07);
     await element.updateComplete;
     const {gliders = 0} = result(element);
-    await waitUntil(() => result(element).bound !== undefined, 'the bound', patient);
-    await waitUntil(() => /Looking for a better/.test(text(element, '.search')), 'it goes on to better the layout', patient);
+    await until(() => result(element).bound !== undefined, 'the bound');
+    await until(() => /Looking for a better/.test(text(element, '.search')), 'it goes on to better the layout');
     one(element, '.search button').click();
     await element.updateComplete;
     const {gliders: now = 0, bound = 0} = result(element);
@@ -200,7 +200,7 @@ describe('the search of <glider-parts-sheet> for the most that boards give', () 
   it('counts gliders cut straight, and those round a part that is held', async () => {
     const element = await sheet(html`<glider-parts-sheet wanted="gliders" sheets="2" cuts="straight"></glider-parts-sheet>`);
     expect(result(element).standing).to.equal('awaited');
-    await waitUntil(() => result(element).standing === 'answers', 'it answers', patient);
+    await until(() => result(element).standing === 'answers', 'it answers');
     const found = result(element);
     expect(found.gliders).to.equal(drawnGliders(found));
     expect(found.cut.plans.every(({sheet: {plan}}) => plan !== undefined)).to.equal(true);
@@ -213,8 +213,8 @@ describe('the search of <glider-parts-sheet> for the most that boards give', () 
     await element.updateComplete;
     const {span = NaN, step} = result(element);
     expect(span).to.equal(0.739);
-    await waitUntil(() => (result(element).span ?? 0) > span, 'a longer one', patient);
-    await waitUntil(() => result(element).span === 0.81, 'as long as the sheet', patient);
+    await until(() => (result(element).span ?? 0) > span, 'a longer one');
+    await until(() => result(element).span === 0.81, 'as long as the sheet');
     const {cut} = result(element);
     expect(step).to.equal(0.001);
     expect([cut.sheets, cut.kits, cut.leftOut.length]).to.deep.equal([2, 2, 0]);
@@ -230,12 +230,12 @@ describe('the search of <glider-parts-sheet> for the most that boards give', () 
 
   it('takes nothing back after a stop', async () => {
     const element = await sheet(html`<glider-parts-sheet wanted="gliders" sheets="10"></glider-parts-sheet>`);
-    await waitUntil(() => result(element).gliders === 22, 'one more', patient);
+    await until(() => result(element).gliders === 22, 'one more');
     one(element, '.search button').click();
     await element.updateComplete;
     const {cut} = result(element);
     one(element, '.search button').click();
-    await waitUntil(() => /Looking/.test(text(element, '.search')), 'it looks again', patient);
+    await until(() => /Looking/.test(text(element, '.search')), 'it looks again');
     await new Promise((resolve) => { setTimeout(resolve, 1500); });
     expect(result(element).gliders).to.equal(22);
     const largest = (laid: typeof cut): number => Math.max(0, ...laid.plans.map(({leftover}) => (leftover ? leftover.length * leftover.width : 0)));
