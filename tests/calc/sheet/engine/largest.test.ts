@@ -1,7 +1,7 @@
 import {expect} from '@open-wc/testing';
 import fc from 'fast-check';
 import {defaultDesign, withValues} from '../../../../src/calc/design/design.js';
-import {glidersFromBoard, ladderOf, LargestSearch, longestWing, type GlidersSought, type Job, type Ladder, type Sought, type SpanSought} from '../../../../src/calc/sheet/index.js';
+import {glidersFromBoard, ladderOf, LargestSearch, longestWing, type GlidersSought, type Job, type Ladder, type SpanSought} from '../../../../src/calc/sheet/index.js';
 import {randomFrom} from '../../../../src/calc/sheet/engine/random.js';
 import {mostKits} from '../../../../src/calc/sheet/place-kits.js';
 import {anyDesign} from '../any-design.js';
@@ -128,7 +128,7 @@ describe('a search for more gliders from the boards at hand', () => {
       const random = randomFrom(seed);
       // whole sheets sliced into parts of one glider each, the knife’s room between them lost
       const kit = parts(sliced(0.7, (0.5 - gap) / 2, 3 + seed % 5, gap, random));
-      const search = searchOf(gliders(onSheets(sheets, kit, {gap, cuts: cuts as Job['cuts']}), 1, {known: false}));
+      const search = searchOf(gliders(onSheets(sheets, kit, {gap, cuts}), 1, {known: false}));
       while (search.trying === undefined && search.work(1)) { /* until the bound is there */ }
       expect(search.bound ?? 40).to.be.at.least(2 * sheets);
     }), {numRuns: 60});
@@ -147,7 +147,7 @@ describe('a search for a longer wing', () => {
 
   it('finds one where the first placement left board unused, and no longer one than is proved', () => {
     const {first, sought} = spanSought(longerThanPlaced, 2, 2);
-    const ladder = ladderOf(sought as Sought & {what: 'span'});
+    const ladder = ladderOf(sought);
     const search = searchOf(ladder);
     goOn(search, ladder, Infinity, 1500);
     const {reached = 0, bound = 0, shown} = search;
@@ -162,8 +162,8 @@ describe('a search for a longer wing', () => {
 
   it('leaves every other part as it is', () => {
     const {sought} = spanSought({}, 1, 1);
-    const {jobOf} = ladderOf(sought);
-    const [short, long] = [jobOf(500), jobOf(700)];
+    const ladder = ladderOf(sought);
+    const [short, long] = [ladder.jobOf(500), ladder.jobOf(700)];
     expect(long?.parts.filter(({id}) => id !== 'wing')).to.deep.equal(short?.parts.filter(({id}) => id !== 'wing'));
     expect(long?.boards).to.equal(short?.boards);
   });
