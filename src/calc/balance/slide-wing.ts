@@ -24,12 +24,16 @@ const amissAt = ({wingAt, by, slope}: Amiss, place: number): number => by + slop
 
 /** m. Each round leaves a small share of the miss before. */
 const close = 1e-9;
-const mostRounds = 20;
+const mostRounds = 40;
+
+/** How near to the furthest place that the flight model takes a wing is looked for, m. */
+const furthest = 1e-4;
 
 /**
  * How far to slide the wing instead of adding weight. The balance goes along by the wing's share of the mass, and the target goes with the wing, but less
  * and less as the tail's arm shortens. How it goes, the handbook tells at next to no cost; by how much the handbook is out, the flight model says where
- * the wing then stands, and a straight line through the last two such places says it for the next.
+ * the wing then stands, and a straight line through the last two such places says it for the next. Only the model says that no place does it: the handbook, out by what it is at the first place,
+ * may look too far back.
  *
  * Refused: 'slide-off-body' where no place between the nose and the tail does it.
  */
@@ -39,34 +43,47 @@ export function slideWing(plane: PlaneBalance, planned: GliderDesign): Outcome<S
   const balanceAt = (wingAt: number): number => plane.at + share * (wingAt - plane.wingAt);
   const last = Math.min(body.length, arrangement.tailAt) - wing.chord;
   let amiss: Amiss = {wingAt: plane.wingAt, by: plane.neutralPoint - plane.handbook.behindWing, slope: 0};
+  // the model takes a wing at the first, and none at the second
+  let taken = plane.wingAt, refusedAt = Infinity;
   for (let round = 0; round < mostRounds; round++) {
     const known = amiss;
     const reference = (wingAt: number): Reference | undefined => {
       const handbook = planeNeutralPoint(wing, tail, {...arrangement, wingAt}, board);
       return handbook.ok ? {handbook: handbook.value, wingAt, neutralPoint: handbook.value.behindWing + amissAt(known, wingAt)} : undefined;
     };
-    const wingAt = evenPlace((place) => {
+    const even = evenPlace((place) => {
       const there = reference(place);
       return there && balanceAt(place) - targetOf(there, balance).middle;
     }, last);
-    const there = wingAt === undefined ? undefined : reference(wingAt);
-    if (wingAt === undefined || !there) break;
-    const found = neutralPointOf(wing, body, tail, {...arrangement, wingAt}, board);
-    if (!found.ok) break;
-    if (Math.abs(found.value - there.neutralPoint) < close) {
-      return good({by: wingAt - plane.wingAt, wingAt, after: balancedAt(there, plane.mass, balanceAt(wingAt))});
+    if (even === 'ahead') break;
+    const aim = even === 'beyond' ? last : even;
+    const wingAt = aim < refusedAt ? aim : (taken + refusedAt) / 2;
+    const there = reference(wingAt), found = neutralPointOf(wing, body, tail, {...arrangement, wingAt}, board);
+    if (!there || !found.ok) {
+      if (wingAt <= taken) break;
+      refusedAt = wingAt;
+    } else {
+      const truly = {...there, neutralPoint: found.value};
+      if (wingAt === even && Math.abs(found.value - there.neutralPoint) < close) {
+        return good({by: wingAt - plane.wingAt, wingAt, after: balancedAt(there, plane.mass, balanceAt(wingAt))});
+      }
+      taken = Math.max(taken, wingAt);
+      const isFurthest = wingAt === last || refusedAt - wingAt < furthest;
+      if (isFurthest && balanceAt(wingAt) > targetOf(truly, balance).middle) break;
+      const by = found.value - there.handbook.behindWing;
+      if (wingAt !== known.wingAt) amiss = {wingAt, by, slope: (by - known.by) / (wingAt - known.wingAt)};
     }
-    const by = found.value - there.handbook.behindWing;
-    amiss = {wingAt, by, slope: (by - known.by) / (wingAt - known.wingAt)};
+    if (refusedAt - taken < furthest / 2) break;
   }
   return refused({code: 'slide-off-body', path: 'arrangement.wingAt'});
 }
 
-/** Where between nothing and `last` a plane is no longer too heavy behind: by halving, fifty times leave nothing of a metre. */
-function evenPlace(excess: (wingAt: number) => number | undefined, last: number): number | undefined {
+/** Where between nothing and `last` a plane is no longer too heavy behind: by halving, fifty times leave nothing of a metre. Or on which side of that. */
+function evenPlace(excess: (wingAt: number) => number | undefined, last: number): number | 'ahead' | 'beyond' {
   let [low, high] = [0, last];
   const first = excess(low), end = excess(high);
-  if (first === undefined || end === undefined || first < 0 || end > 0) return undefined;
+  if (first === undefined || first < 0) return 'ahead';
+  if (end === undefined || end > 0) return 'beyond';
   for (let i = 0; i < 50; i++) {
     const middle = (low + high) / 2;
     if ((excess(middle) ?? 0) > 0) low = middle; else high = middle;

@@ -151,6 +151,20 @@ describe('sliding the wing', () => {
     expect(slid).to.be.greaterThan(50);
   });
 
+  it('is found far back, where the handbook, out by what it is at the first place, sees none', () => {
+    const design = withValues(defaultDesign, {
+      'wing.span': 450 * mm, 'wing.chord': 84 * mm, 'wing.tipChord': 107 * mm, 'wing.creases': [], 'wing.joints': [], 'wing.weighed': 35.5 * g,
+      'body.length': 693 * mm, 'body.tailHeight': 10 * mm, 'body.taperFrom': 350 * mm, 'body.layers': 1, 'board.sheetMass': 80 * g,
+      'tail.span': 300 * mm, 'tail.chord': 80 * mm, 'tail.fins.count': 1, 'arrangement.wingAt': 120 * mm, 'arrangement.tailAt': 453 * mm,
+      'ballast.masses': [{mass: 5.5 * g, at: 0}],
+    });
+    const slide = slideWing(balanced(design), design);
+    if (!slide.ok) throw new Error(codes(slide).join());
+    expect(slide.value.wingAt).to.be.greaterThan(0.3);
+    const moved = balanced(withValues(design, {'arrangement.wingAt': slide.value.wingAt}));
+    expect(moved.at).to.be.closeTo(moved.target.middle, 1e-8);
+  });
+
   it('is not what dividing by the rest of the mass would say', () => {
     const design = withValues(defaultDesign, {'ballast.masses': [{mass: 36 * g, at: 0.015}]});
     const plane = balanced(design);
