@@ -1,6 +1,6 @@
 import {html, nothing} from 'lit';
 import type {TemplateResult} from 'lit';
-import {bounds, pointInPolygon, type Point, type Polygon} from '../../calc/geometry/polygon/index.js';
+import {bounds, pointInPolygon, signedArea, type Point, type Polygon} from '../../calc/geometry/polygon/index.js';
 import {cuttingOrder, type CutStep, type RulerCut} from '../../calc/sheet/engine/cutting-order.js';
 import type {Box, FoundSheet} from '../../calc/sheet/engine/job.js';
 import type {Placed} from '../../calc/sheet/layout.js';
@@ -71,7 +71,8 @@ function inWords(host: GliderElement, plan: LaidPlan, step: CutStep): string {
   const isWhole = size.length > length - 1e-6 && size.width > width - 1e-6;
   const hand = isWhole ? words.whose.whole : words.whose.piece(written(host, size.length, size.width));
   if (step.kind === 'edge') {
-    const corner = ({x, y}: Point): string => words.corner({across: place(host, x), up: place(host, y)});
+    // as measured on the piece in hand, which has left the sheet by now
+    const corner = ({x, y}: Point): string => words.corner({across: place(host, x - size.x), up: place(host, y - size.y)});
     return words.edge({pieces: step.pieces.map(name), from: corner(step.line.from), to: corner(step.line.to), hand});
   }
   const {setting, again, along} = step;
@@ -79,8 +80,11 @@ function inWords(host: GliderElement, plan: LaidPlan, step: CutStep): string {
   return [said, ...whatFalls(host, plan, step)].join(' ');
 }
 
+/** What is so narrow is shaved off rather than cut off. */
+const sliver = 0.003;
+
 /** What comes off, and what stays where that is a part already. */
-function whatFalls(host: GliderElement, plan: LaidPlan, {off, rest}: RulerCut): readonly string[] {
+function whatFalls(host: GliderElement, plan: LaidPlan, {hand, along, setting, off, rest}: RulerCut): readonly string[] {
   const words = host.say(sheetListWords);
   const within = (box: Box): readonly Placed[] => plan.pieces.map(({placed}) => placed).filter(({outline}) => {
     const {x, y, length, width} = bounds(outline);
@@ -92,12 +96,17 @@ function whatFalls(host: GliderElement, plan: LaidPlan, {off, rest}: RulerCut): 
   };
   const inOff = within(off), inRest = within(rest);
   const [one] = inOff, [stays] = inRest;
+  // a slanting outline is not done when its box is
+  const isDone = ({outline}: Placed, {length, width}: Box): boolean => Math.abs(signedArea(outline)) > length * width * (1 - 1e-6);
+  const alone = (piece: Placed, box: Box, done: (piece: string) => string, rough: (piece: string) => string): string =>
+    (isDone(piece, box) ? done : rough)(called(host, plan, piece));
+  const offcut = (box: Box, width: number, say: (size: string) => string): string => (width < sliver ? words.sliver(host.write(width, 'length')) : say(sizeOf(box)));
   const sizeOf = ({length, width}: Box): string => written(host, Math.max(length, width), Math.min(length, width));
   const named = (pieces: readonly Placed[]): readonly string[] => pieces.map((piece) => called(host, plan, piece));
-  if (stays === undefined && inOff.length > 1) return [words.restOffcut(sizeOf(rest))];
+  if (stays === undefined && inOff.length > 1) return [offcut(rest, (along ? hand.width : hand.length) - setting, words.restOffcut)];
   return [
-    one === undefined ? words.offcut(sizeOf(off))
-      : inOff.length === 1 && isAll(one, off) ? words.offPiece(called(host, plan, one)) : words.off(named(inOff)),
-    ...stays && inRest.length === 1 && isAll(stays, rest) ? [words.rest(called(host, plan, stays))] : [],
+    one === undefined ? offcut(off, setting, words.offcut)
+      : inOff.length === 1 && isAll(one, off) ? alone(one, off, words.offPiece, words.offRough) : words.off(named(inOff)),
+    ...stays && inRest.length === 1 && isAll(stays, rest) ? [alone(stays, rest, words.rest, words.restRough)] : [],
   ];
 }

@@ -30,9 +30,12 @@ const words: typeof sheetListWords.en = {
   all: 'Alle Schnitte der Reihe nach',
   restOffcut: (size) => `Es bleibt ein Rest von ${size}.`,
   offcut: (size) => `Ab geht ein Rest von ${size}.`,
+  offRough: (piece) => `Ab geht ${piece}, noch nicht in Form.`,
+  sliver: (width) => `Nur ein Streifchen von ${width} geht ab: das Lineal gut festhalten und abschaben.`,
+  restRough: (piece) => `Es bleibt ${piece}, noch nicht in Form.`,
   rest: (piece) => `Es bleibt ${piece}, fertig.`,
   corner: (a) => `${a.across} | ${a.up}`,
-  drawnAs: 'Das Bild zeigt den Schnitt; Zahlenpaare gelten von links und von unten.',
+  drawnAs: 'Das Bild zeigt den Schnitt; Zahlenpaare gelten von links und von unten am Stück in der Hand, so wie es im Bild liegt.',
   sum: (a) => `${a.cuts} Schnitte, das Lineal ${a.settings}\u2011mal gestellt.`,
 };
 

@@ -31,8 +31,11 @@ export const sheetListWords = topic('sheet-lists', {
   all: 'All cuts in order',
   restOffcut: (size: string) => `What stays is ${size} of offcut.`,
   offcut: (size: string) => `Off comes ${size} of offcut.`,
+  offRough: (piece: string) => `Off comes ${piece}, still to be cut to its shape.`,
+  sliver: (width: string) => `Only a sliver of ${width} comes off: hold the ruler firmly and shave it away.`,
+  restRough: (piece: string) => `What stays is ${piece}, still to be cut to its shape.`,
   rest: (piece: string) => `What stays is ${piece}, done.`,
   corner: (a: {across: string; up: string}) => `${a.across} | ${a.up}`,
-  drawnAs: 'The picture shows the cut; numbers in pairs are from the left and from below.',
+  drawnAs: 'The picture shows the cut; numbers in pairs are from the left and from below on the piece in hand, as it lies in the picture.',
   sum: (a: {cuts: number; settings: number}) => `${a.cuts} cuts, ${a.settings} settings of the ruler.`,
 });

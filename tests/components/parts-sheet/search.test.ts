@@ -473,6 +473,26 @@ describe('the lists of <glider-parts-sheet>', () => {
     expect(knives()).to.equal(before);
   });
 
+  it('measure a slanting cut on the piece in hand, call no part done before it, and speak of no offcut without a width', async () => {
+    const element = await ended(html`<glider-parts-sheet cuts="straight" kits="2" lang="en"></glider-parts-sheet>`);
+    one(element, 'details.cutting').setAttribute('open', '');
+    await until(() => element.shadowRoot?.querySelector('.all li') !== null, 'the list is there');
+    const cuts = [...element.shadowRoot?.querySelectorAll('.all li') ?? []].map(({textContent}) => plain(textContent));
+    const slanting = cuts.map((cut) => /^The piece of (\d+(?:\.\d+)?) × (\d+(?:\.\d+)?) mm in hand: lay the ruler from ([\d.]+) \| ([\d.]+) to ([\d.]+) \| ([\d.]+) and cut right across, for (.*)\.$/.exec(cut)).filter((found) => found !== null);
+    expect(slanting.length, cuts.join('\n')).to.be.above(1);
+    for (const [, length, width, ax, ay, bx, by, names = ''] of slanting) {
+      expect(Math.max(Number(ax), Number(bx))).to.be.at.most(Number(length) + 0.5);
+      expect(Math.max(Number(ay), Number(by))).to.be.at.most(Number(width) + 0.5);
+      // on two sides of the piece, each an end of the cut
+      for (const [x, y] of [[ax, ay], [bx, by]]) {
+        const off = Math.min(Number(x), Number(y), Number(length) - Number(x), Number(width) - Number(y));
+        expect(Math.abs(off)).to.be.at.most(0.5);
+      }
+      for (const name of names.split(/, | and /)) expect(cuts.some((cut) => cut.includes(`${name}, done`)), name).to.equal(false);
+    }
+    expect(cuts.join(' ')).to.not.match(/× 0(\.\d)? mm/);
+  });
+
   it('tick off every edge from one corner, in order, with a diagonal to check', async () => {
     const element = await ended(html`<glider-parts-sheet></glider-parts-sheet>`);
     one(element, 'details.marking').setAttribute('open', '');
