@@ -474,7 +474,11 @@ describe('the lists of <glider-parts-sheet>', () => {
   });
 
   it('measure a slanting cut on the piece in hand, call no part done before it, and speak of no offcut without a width', async () => {
-    const element = await ended(html`<glider-parts-sheet cuts="straight" kits="2" lang="en"></glider-parts-sheet>`);
+    const element = await ended(html`<glider-parts-sheet cuts="straight"></glider-parts-sheet>`);
+    // sides that slant: a tapered wing, a body cut off towards its tail
+    element.ask([{path: 'wing.tipChord', value: 0.07}, {path: 'body.tailHeight', value: 0.015}]);
+    await element.updateComplete;
+    await until(() => /found nothing better\.|Looked for/.test(text(element, '.search')), 'the search ends');
     one(element, 'details.cutting').setAttribute('open', '');
     await until(() => element.shadowRoot?.querySelector('.all li') !== null, 'the list is there');
     const cuts = [...element.shadowRoot?.querySelectorAll('.all li') ?? []].map(({textContent}) => plain(textContent));
