@@ -39,7 +39,7 @@ const shared: ReadonlySet<string> = new Set([
 ]);
 
 /** Of books, which keep their language. */
-const titles = /USAF Stability and Control DATCOM|Dynamics of Flight|Basic Aircraft Design Rules|A Thousand Ways to Pack the Bin|e-Handbook of Statistical Methods/g;
+const titles = /The Elements of Aerofoil and Airscrew Theory|USAF Stability and Control DATCOM|Dynamics of Flight|Basic Aircraft Design Rules|A Thousand Ways to Pack the Bin|e-Handbook of Statistical Methods/g;
 
 const spoken = (element: Element): string => (element.shadowRoot?.textContent ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
 

@@ -15,6 +15,7 @@ import {equation, fraction, named, number, operator, power, quantity, root, row,
 import {numbersTable} from '../base/table.js';
 import {neutralPointWithin} from './checked.js';
 import {usualOf, valueOf, written} from './numbers.js';
+import {moving, trimming} from './theory.js';
 
 const times = operator('·'), minus = operator('−');
 const m = symbol('m'), S = symbol('S'), c = symbol('c̄'), b = symbol('b'), V = symbol('V'), gamma = symbol('γ');
@@ -28,7 +29,7 @@ export function flightWorking(host: GliderElement, check: FlightCheck): Template
   const {because} = host.say(flightWorkingWords);
   const words = host.say(flightCheckWords);
   return html`${loadings(host, check)}${margin(host, check)}${volumes(host, check)}
-    ${check.flight.ok && check.trim.ok ? html`${gliding(host, check, check.flight.value, check.trim.value)}${changes(host, check.trim.value)}${bending(host, check)}` : nothing}
+    ${check.flight.ok && check.trim.ok ? html`${trimming(host, check, check.trim.value)}${gliding(host, check, check.flight.value, check.trim.value)}${moving(host, check, check.trim.value)}${changes(host, check.trim.value)}${bending(host, check)}` : nothing}
     <p class="source">${because.practice}</p>
     ${numbersTable(host, check.measures.map((measure) => [words.measures[measure.id].name, `${valueOf(host, measure, check)} (${usualOf(host, measure)})`]))}`;
 }

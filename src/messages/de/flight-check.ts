@@ -24,7 +24,7 @@ const words: typeof flightCheckWords.en = {
     },
     tailVolume: {
       name: 'Höhenleitwerksvolumen', means: 'Wie viel Höhenleitwerk es gibt und wie weit hinten es steht.',
-      below: 'Die Nase wandert auf und ab: das Höhenleitwerk größer machen oder nach hinten setzen.', above: 'Mehr als nötig, das kostet nur Gewicht am Leitwerk: Es darf kleiner sein.',
+      below: 'Die Nase wandert auf und ab: das Höhenleitwerk größer machen oder nach hinten setzen.', above: 'Mehr, als Flugzeuge mit Piloten haben: Diesen steuert niemand, darum schadet es nicht, kostet aber Gewicht am Leitwerk.',
     },
     finVolume: {
       name: 'Seitenleitwerksvolumen', means: 'Dasselbe für das Seitenleitwerk, das die Nase im Wind hält.',

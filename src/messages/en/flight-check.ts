@@ -33,7 +33,7 @@ const measures: Readonly<Record<MeasureId, MeasureWords>> = {
   },
   tailVolume: {
     name: 'Tail volume', means: 'How much tailplane there is and how far back it stands.',
-    below: 'The nose will wander up and down: make the tailplane larger or move it back.', above: 'More than it needs, which only costs weight at the tail: it may be smaller.',
+    below: 'The nose will wander up and down: make the tailplane larger or move it back.', above: 'More than aeroplanes with a pilot have: nobody steers this one, so it does no harm, but it costs weight at the tail.',
   },
   finVolume: {
     name: 'Fin volume', means: 'The same for the fins, which keep the nose into the wind.',

@@ -171,6 +171,20 @@ describe('<glider-flight-check>', () => {
     expect(working).to.contain('Stengel').and.to.contain('Drela').and.to.contain('handbook formulas');
     const bending = [...element.shadowRoot?.querySelectorAll('[data-table=bending] tbody tr') ?? []].map((row) => [...row.querySelectorAll('td')].map((cell) => Number(cell.textContent)));
     expect(bending).to.have.length(4);
+    // section, trim, phugoid and spiral, each with this plane's own number
+    const {trim, motion, plane} = checkOf(element), spoken = [...element.shadowRoot?.querySelectorAll('.working .equation') ?? []].map((one) => tidy(one.getAttribute('aria-label')));
+    if (!trim.ok || !motion.ok) throw new Error('no glide');
+    const ends = (start: string): string => there(spoken.find((one) => one.startsWith(start))).split(', ').at(-1) ?? '';
+    const value = (start: string): number => Number(/[-\d.]+/.exec(ends(start).replace('−', '-'))?.[0]);
+    expect(value('angle without lift')).to.be.closeTo(plane.aero.rootSection.zeroLiftAngle * 180 / Math.PI, 0.05);
+    expect(value('section’s moment')).to.be.closeTo(plane.aero.rootSection.quarterChordMoment, 5e-4);
+    expect(value('angle of attack')).to.be.closeTo(trim.value.glide.setting.attack * 180 / Math.PI, 0.05);
+    expect(value('Lanchester’s period')).to.be.closeTo(motion.value.lanchester, 0.05);
+    expect(value('spiral criterion')).to.be.closeTo(motion.value.spiralCriterion, 5e-5);
+    // the lift that is shown is the sum that is shown
+    const [none = NaN, slope = NaN, attack = NaN, whole = NaN] = [...there([...element.shadowRoot?.querySelectorAll('.working .equation') ?? []]
+      .find((one) => one.getAttribute('aria-label')?.startsWith('lift coefficient: lift at no angle'))).querySelectorAll('mn')].map((one) => Number(one.textContent.replace('−', '-')));
+    expect(none + slope * attack).to.be.closeTo(whole, 0.01);
     // twice the speed is four times the load
     for (const [glide = NaN, fast = NaN] of bending) expect(fast).to.be.closeTo(4 * glide, 2.5);
     clean(element);
