@@ -40,4 +40,6 @@ export {balancePlan} from './balance/balance-plan.js';
 export type {BalancePlan, WeightsAtHand} from './balance/balance-plan.js';
 export {pieceOf, pieces} from './balance/pieces.js';
 export {planeBalance} from './balance/plane-balance.js';
+export {weightsForBalance} from './balance/weights-for-balance.js';
+export type {Put, Taken, WeightsForBalance} from './balance/weights-for-balance.js';
 export type {Balanced, PlaneBalance, Target} from './balance/plane-balance.js';

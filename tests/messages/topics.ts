@@ -32,11 +32,12 @@ import {tailShimWords} from '../../src/messages/en/tail-shim.js';
 import {trimAdviceCauseWords} from '../../src/messages/en/trim-advice-causes.js';
 import {trimAdviceWorkingWords} from '../../src/messages/en/trim-advice-working.js';
 import {trimAdviceWords} from '../../src/messages/en/trim-advice.js';
+import {weightsWords} from '../../src/messages/en/weights.js';
 import type {Topic} from '../../src/messages/topic.js';
 
 /** Every topic there is in English; that none is missing here is checked with the languages themselves. */
 export const topics: readonly Topic<unknown>[] = [
   asBuiltWords, asBuiltWorkingWords, balanceWords, balanceWorkingWords, camberWords, camberWorkingWords, commonWords, dihedralWords, dihedralFigureWords, dihedralWorkingWords,
   dimensionNotes, dimensionWords, drawingWords, flightWords, flightCheckWords, flightWorkingWords, flightPathWords, flightPathWorkingWords, problemWords, sheetWords, sheetFileWords, sheetListWords, sheetPanelWords, sheetQuestionWords, sheetSearchWords, sheetTemplateWords,
-  reckonedWords, flightLogWords, flightLogPanelWords, tailShimWords, tailShimWorkingWords, trimAdviceWords, trimAdviceCauseWords, trimAdviceWorkingWords,
+  reckonedWords, weightsWords, flightLogWords, flightLogPanelWords, tailShimWords, tailShimWorkingWords, trimAdviceWords, trimAdviceCauseWords, trimAdviceWorkingWords,
 ];

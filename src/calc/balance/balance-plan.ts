@@ -3,9 +3,10 @@ import {memo} from '../memo.js';
 import {good, type Outcome} from '../problem.js';
 import {wholePieces, type Piece, type WholePieces} from './pieces.js';
 import {planeBalance, type PlaneBalance} from './plane-balance.js';
-import {remedyOf, type Addition, type Remedy} from './remedy.js';
+import {remedyOf, withMass, type Addition, type Remedy} from './remedy.js';
 import {slideWing, type Slide} from './slide-wing.js';
 import {takingOff, type TakingOff} from './take-off.js';
+import {weightsForBalance, withoutHeavyEnd, type Lightened, type WeightsForBalance} from './weights-for-balance.js';
 
 /** What there is to weight a plane with: whole pieces of one kind, as many as it takes or so many; or anything of any mass. */
 export interface WeightsAtHand {
@@ -17,11 +18,15 @@ export interface WeightsAtHand {
 export interface BalancePlan {
   readonly design: GliderDesign;
   readonly plane: PlaneBalance;
-  /** Undefined where nothing needs to be done. */
+  /** What comes off the heavy end first, and the plane without it. */
+  readonly lightened: Lightened;
+  /** What weight such a plane needs then: undefined where nothing needs to be added. */
   readonly remedy: Outcome<Remedy | undefined>;
+  /** The same in weights of any mass, which is what the plane needs wherever it is asked. */
+  readonly weights: Outcome<WeightsForBalance | undefined>;
   /** Whole pieces and their place, where pieces were asked for and weight is needed. */
   readonly whole: Outcome<WholePieces> | undefined;
-  /** What to fit: the whole pieces, or else the mass that reaches the middle. */
+  /** What to fit then: the whole pieces, or else a mass that reaches the middle. */
   readonly advice: Addition | undefined;
   readonly slide: Outcome<Slide> | undefined;
   readonly off: readonly TakingOff[];
@@ -32,12 +37,15 @@ export const balancePlan = memo((design: GliderDesign, atHand: WeightsAtHand): O
   const balance = planeBalance(design);
   if (!balance.ok) return balance;
   const plane = balance.value;
-  const remedy = remedyOf(plane, design);
+  const lightened = withoutHeavyEnd(plane, design);
+  const remedy = remedyOf(lightened.plane, lightened.design);
   const needed = remedy.ok ? remedy.value : undefined;
-  const whole = needed && atHand.piece && wholePieces(plane, needed, atHand.piece, atHand.count);
+  const whole = needed && atHand.piece && wholePieces(lightened.plane, needed, atHand.piece, atHand.count);
+  const weights = weightsForBalance(design);
+  const on = weights.ok ? weights.value?.on : undefined;
   return good({
-    design, plane, remedy, whole,
-    advice: whole?.ok ? whole.value : needed?.middle,
+    design, plane, lightened, remedy, weights, whole,
+    advice: whole?.ok ? whole.value : on && withMass(lightened.plane, on.mass, on.at),
     slide: plane.heavy === 'neither' ? undefined : slideWing(plane, design),
     off: takingOff(plane, design),
   });

@@ -46,7 +46,9 @@ function landing(plane: PlaneBalance, {reach}: Remedy, piece: Piece, count: numb
   const mass = count * massOf(piece);
   const {from, to, middle} = plane.target;
   const wanted = placeToAdd(plane, middle, mass);
-  const place = Math.min(Math.max(wanted, reach.from), reach.to);
+  // the whole of a piece lies on the body
+  const radius = Math.min(piece.diameter, reach.to - reach.from) / 2;
+  const place = Math.min(Math.max(wanted, reach.from + radius), reach.to - radius);
   const addition = withMass(plane, mass, place);
   const {at} = addition.after;
   if (at < from - 1e-9 || at > to + 1e-9) return undefined;

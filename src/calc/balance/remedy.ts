@@ -25,7 +25,8 @@ export interface Remedy {
   readonly reach: Reach;
   /** Where weight goes: where the design says, or near the end that needs it if that is of no use. */
   readonly place: number;
-  readonly placeMoved: boolean;
+  /** Why it does not go where the design says: there it would be of no use, or there is no body. */
+  readonly placeMoved: 'of-no-use' | 'off-body' | undefined;
   /** As much as just reaches the target. */
   readonly least: Addition;
   /** As much as reaches its middle. */
@@ -36,15 +37,12 @@ export interface Remedy {
   readonly perMass: number;
 }
 
-/** Weight may stand out this far beyond the nose or the tail: common practice, no source. */
-export const overhang = 0.03;
-
 /** Near an end of the body, where a weight goes if nobody says where. */
 const fromEnd = 0.015;
 
-/** The stretch of body in front of the wing, or behind it, in which weight can lie. */
+/** The stretch of body in front of the wing, or behind it, in which weight can lie: never beyond its ends, where nothing holds it. */
 export const reachOf = (end: Remedy['end'], {wingAt}: PlaneBalance, {length}: GliderDesign['body'], chord: number): Reach =>
-  end === 'nose' ? {from: -overhang, to: wingAt} : {from: wingAt + chord, to: length + overhang};
+  end === 'nose' ? {from: 0, to: Math.min(wingAt, length)} : {from: Math.min(wingAt + chord, length), to: length};
 
 /** Diameter of a ball: ∛(6 m / π ρ). */
 export const clayBall = (mass: number): number => Math.cbrt(6 * mass / (Math.PI * clayDensity.usual));
@@ -69,8 +67,9 @@ export function remedyOf(plane: PlaneBalance, design: GliderDesign): Outcome<Rem
   }
   const end = plane.heavy === 'tail' ? 'nose' : 'tail';
   const reach = reachOf(end, plane, body, wing.chord);
-  const useful = end === 'nose' ? ballast.at < plane.target.from : ballast.at > plane.target.to;
-  const place = useful ? ballast.at : end === 'nose' ? Math.min(fromEnd, plane.wingAt) : body.length - fromEnd;
+  const onBody = Math.min(Math.max(ballast.at, 0), body.length);
+  const useful = end === 'nose' ? onBody < plane.target.from : onBody > plane.target.to;
+  const place = useful ? onBody : end === 'nose' ? Math.min(fromEnd, plane.wingAt) : Math.max(body.length - fromEnd, 0);
   const {from, to, middle} = plane.target;
   const edge = massToAdd(plane, end === 'nose' ? to : from, place);
   const full = massToAdd(plane, middle, place);
@@ -78,7 +77,7 @@ export function remedyOf(plane: PlaneBalance, design: GliderDesign): Outcome<Rem
   if (!full.ok) return full;
   if (full.value > plane.mass) return refused({code: 'weight-too-much', path: 'ballast.at', args: {mass: full.value}});
   return good({
-    end, reach, place, placeMoved: !useful,
+    end, reach, place, placeMoved: !useful ? 'of-no-use' : onBody !== ballast.at ? 'off-body' : undefined,
     least: withMass(plane, edge.value, place), middle: withMass(plane, full.value, place),
     clayBall: clayBall(full.value), perMass: (place - plane.at) / plane.mass,
   });

@@ -1,4 +1,5 @@
 import {carriedAlong} from '../as-built/carry.js';
+import {withMore} from '../balance/with-more.js';
 import {nearestStack} from '../bench/stack.js';
 import {withValues, type GliderDesign} from '../design/design.js';
 import {checkValue} from '../design/read-dimension.js';
@@ -128,14 +129,6 @@ function mostKeeping({wanted: [least]}: FlyingPlane, most: number, after: (amoun
 
 const foremost = (masses: Ballast, {balance, wingAt}: FlyingPlane): Ballast[number] | undefined =>
   masses.filter(({mass, at}) => mass > 0 && at < balance + wingAt - clear).reduce<Ballast[number] | undefined>((best, one) => (best && best.at <= one.at ? best : one), undefined);
-
-/** So much more at a place: on what lies there, or beside it; what comes to nothing is left out. */
-export function withMore(masses: Ballast, mass: number, at: number): Ballast {
-  const there = masses.find((one) => Math.abs(one.at - at) < 5e-4);
-  const sum = Math.round(((there?.mass ?? 0) + mass) * 1e7) / 1e7;
-  const others = masses.filter((one) => one !== there);
-  return sum > 0 ? [...others, {mass: sum, at: there?.at ?? at}].sort((a, b) => a.at - b.at) : others;
-}
 
 function bySlips(design: GliderDesign, wanted: number, way: Way): Made[] {
   const set = tailForSpeed(design, wanted);

@@ -1,8 +1,9 @@
+import {withMore} from '../balance/with-more.js';
 import type {GliderDesign} from '../design/design.js';
 import type {FlyingPlane} from '../flight/flying-plane.js';
 import type {Problem} from '../problem.js';
 import type {Values} from './change.js';
-import {holder, withMore} from './levers.js';
+import {holder} from './levers.js';
 
 /** Weight at the nose that brings a balance forward to the least static margin wanted. */
 export interface AheadOfLimit {

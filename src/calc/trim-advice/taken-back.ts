@@ -1,8 +1,8 @@
+import {withMore} from '../balance/with-more.js';
 import {sameValue, valueAt, type GliderDesign} from '../design/design.js';
 import type {DimensionPath} from '../design/dimensions.js';
 import {checkValue} from '../design/read-dimension.js';
 import type {Values} from './change.js';
-import {withMore} from './levers.js';
 
 type Ballast = GliderDesign['ballast']['masses'];
 

@@ -3,17 +3,20 @@ import type {PropertyValues, TemplateResult} from 'lit';
 import {live} from 'lit/directives/live.js';
 import {balancePlan, type BalancePlan, type WeightsAtHand} from '../../calc/balance/balance-plan.js';
 import {pieceOf} from '../../calc/balance/pieces.js';
+import {withMore} from '../../calc/balance/with-more.js';
 import {dimensionPaths, type DimensionPath} from '../../calc/design/dimensions.js';
 import type {Outcome} from '../../calc/problem.js';
 import type {BalancePicture} from '../../drawing/figures/balance.js';
 import {balanceWords} from '../../messages/en/balance.js';
 import {Calculator, type Answer} from '../base/calculator.js';
 import {shortProperties} from '../base/element.js';
+import {plain} from '../base/emphasis.js';
 import {explain} from '../base/explain.js';
 import {Figure} from '../base/figure.js';
 import {later} from '../base/later.js';
 import type * as Picturing from './picture.js';
-import {adviceWords, near, nowWords, otherWays, placeWords, targetWords, weightWords} from './sentences.js';
+import {near} from '../base/weights.js';
+import {adviceWords, doing, nowWords, otherWays, targetWords, thenOf} from './sentences.js';
 import {weightChoices, type WeightChoices} from './weights.js';
 
 const shortNames = {
@@ -184,22 +187,24 @@ export class GliderBalancePoint extends Calculator<BalancePlan> {
 
   protected renderPicture(plan: BalancePlan): TemplateResult {
     const words = this.say(balanceWords);
-    const {remedy, advice, slide, design} = plan;
+    const {remedy, advice, lightened, slide, design} = plan;
     const ways = otherWays(this, plan, this.#choice);
     return html`${this.#figure.render(this.#pictureName(plan))}
       ${remedy.ok ? nothing : html`<p class="problem" part="problem">${remedy.problems.map((problem) => explain(this, problem)).join(' ')}</p>`}
       ${plan.whole && !plan.whole.ok ? html`<p class="problem" part="problem">${plan.whole.problems.map((problem) => explain(this, problem)).join(' ')}</p>` : nothing}
       ${ways.length === 0 ? nothing : html`<ul class="ways" part="ways">${ways.map((way) => html`<li>${way}</li>`)}</ul>`}
       <p class="buttons">
-        ${advice && !this.locked('ballast.masses') ? html`<button type="button" part="button" @click=${() => { this.#fit(plan); }}>${words.fit}</button>` : nothing}
+        ${(advice ?? thenOf(plan)) && !this.locked('ballast.masses') ? html`<button type="button" part="button" @click=${() => { this.#fit(plan); }}>${
+          lightened.off.length === 0 ? words.fit : advice ? words.changeNow : words.takeNow}</button>` : nothing}
         ${slide?.ok && !this.locked('arrangement.wingAt') ? html`<button type="button" part="button" @click=${() => { this.#ask('arrangement.wingAt', slide.value.wingAt); }}>${words.slideNow}</button>` : nothing}
         ${design.ballast.masses.length > 0 && !this.locked('ballast.masses') ? html`<button type="button" part="button" @click=${() => { this.#ask('ballast.masses', []); }}>${words.clear}</button>` : nothing}
       </p><p class="caution">${words.caution}</p>`;
   }
 
-  /** Fits what is advised: from now on it is one of the plane's weights. */
-  #fit({advice, design}: BalancePlan): void {
-    if (advice) this.#ask('ballast.masses', [...design.ballast.masses, {mass: advice.mass, at: advice.place}]);
+  /** Takes off and fits what is advised: from now on these are the plane's weights. */
+  #fit({advice, lightened}: BalancePlan): void {
+    const {masses} = lightened.design.ballast;
+    this.#ask('ballast.masses', advice ? withMore(masses, advice.mass, advice.place) : masses);
   }
 
   #ask(path: DimensionPath, value: Parameters<typeof this.askFor>[1]): void {
@@ -213,11 +218,8 @@ export class GliderBalancePoint extends Calculator<BalancePlan> {
 
   #pictureName(plan: BalancePlan): string {
     const words = this.say(balanceWords);
-    const {plane, advice, remedy, design} = plan;
-    const needed = remedy.ok ? remedy.value : undefined;
+    const {plane} = plan, then = thenOf(plan);
     const name = words.picture({now: nowWords(this, plane, plane.behindWing), target: targetWords(this, plane)});
-    return advice && needed ? `${name} ${words.pictureWeight({
-      ...placeWords(needed.end, advice.place, design.body.length, this), what: weightWords(this, plan, this.#choice), then: near(this, advice.after.behindWing),
-    })}` : name;
+    return then ? `${name} ${words.pictureChange({doing: plain(doing(this, plan, this.#choice)), then: near(this, then.behindWing)})}` : name;
   }
 }

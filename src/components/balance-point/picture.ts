@@ -8,7 +8,8 @@ import type {XY} from '../../drawing/pen.js';
 import {balanceWords} from '../../messages/en/balance.js';
 import type {Handle} from '../base/figure.js';
 import type {GliderBalancePoint} from './balance-point.js';
-import {near, nowWords, targetWords} from './sentences.js';
+import {near} from '../base/weights.js';
+import {nowWords, targetWords, thenOf} from './sentences.js';
 
 export {drawBalance} from '../../drawing/figures/balance.js';
 
@@ -30,7 +31,8 @@ export function balancePicture(host: GliderBalancePoint, plan: BalancePlan): Bal
 }
 
 /** The plane from its left side, in millimetres, y down from the upper edge of the body. */
-function pictureOf(host: GliderBalancePoint, {design, plane, advice, whole, remedy}: BalancePlan): BalancePicture {
+function pictureOf(host: GliderBalancePoint, plan: BalancePlan): BalancePicture {
+  const {design, plane, lightened, advice, whole, remedy} = plan;
   const {wing, body, tail, arrangement, board} = design;
   const words = host.say(balanceWords);
   const mass = (value: number): string => host.write(value, 'mass');
@@ -46,7 +48,11 @@ function pictureOf(host: GliderBalancePoint, {design, plane, advice, whole, reme
     at: advice.place * MM, words: mass(advice.mass),
     radius: (whole?.ok ? whole.value.piece.diameter : needed.clayBall) / 2 * MM,
   };
-  const target = targetWords(host, plane);
+  const target = targetWords(host, plane), then = thenOf(plan);
+  const label = ({mass: of, at}: BalancePlan['design']['ballast']['masses'][number]): string => {
+    const taken = lightened.off.find((one) => one.at === at && Math.abs(one.mass + one.left - of) < 1e-7);
+    return taken ? `${mass(of)} → ${mass(taken.left)}` : mass(of);
+  };
   return {
     height: body.height * MM, length: body.length * MM,
     body: cut.ok ? cut.value.outline.map(({x, y}) => ({x: x * MM, y: (body.height - y) * MM})) : [],
@@ -54,12 +60,12 @@ function pictureOf(host: GliderBalancePoint, {design, plane, advice, whole, reme
     tip: rise > 0 ? [[{x: wingAt, y: -t}, {x: wingAt + chord, y: -t}, {x: tipAt + tipChord, y: -t - rise}, {x: tipAt, y: -t - rise}], slab(tipAt, tipChord, rise)] : [],
     tailplane: slab(tailAt, tail.chord * MM),
     fin: finOutline(design, t),
-    wingAt, now: plane.at * MM, then: advice && advice.after.at * MM,
+    wingAt, now: plane.at * MM, then: then && then.at * MM,
     target: {from: plane.target.from * MM, to: plane.target.to * MM}, neutral: wingAt + plane.neutralPoint * MM,
-    fitted: design.ballast.masses.filter((m) => m.mass > 0).map((m) => ({at: m.at * MM, radius: anyRadius, words: mass(m.mass)})),
+    fitted: design.ballast.masses.filter((m) => m.mass > 0).map((m) => ({at: m.at * MM, radius: anyRadius, words: label(m)})),
     added,
     words: {
-      now: words.now(nowWords(host, plane, plane.behindWing)), then: advice ? words.then(near(host, advice.after.behindWing)) : '',
+      now: words.now(nowWords(host, plane, plane.behindWing)), then: then ? words.then(near(host, then.behindWing)) : '',
       here: words.here(target), hereShort: words.hereShort, neutral: words.neutral,
     },
   };

@@ -2,19 +2,17 @@ import {usuallyApart} from '../../calc/aero/handbook/plane-neutral-point.js';
 import type {BalancePlan} from '../../calc/balance/balance-plan.js';
 import {pieceOf} from '../../calc/balance/pieces.js';
 import {modelBehindHandbook, type Balanced} from '../../calc/balance/plane-balance.js';
-import type {Remedy} from '../../calc/balance/remedy.js';
 import {usualUnit} from '../../calc/units/kinds.js';
+import {writeAtLeast} from '../../calc/units/write.js';
 import {balanceWords} from '../../messages/en/balance.js';
 import {commonWords} from '../../messages/en/common.js';
+import {weightsWords, type Place} from '../../messages/en/weights.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
+import {near, placeWords, takeWords} from '../base/weights.js';
 
 /** One gram, or where ounces are read a tenth of one. */
 const step = (host: GliderElement): number => host.system === 'inch' ? 0.1 * 0.028349523125 : 1e-3;
-
-/** A place that is only good to a range: to whole millimetres or eighths of an inch. */
-export const near = (host: GliderElement, value: number, bare = false): string =>
-  host.write(value, 'length', host.system === 'inch' ? {fraction: 8, bare} : {digits: 0, bare});
 
 /** The target, behind the wing's front edge. */
 export const targetWords = (host: GliderElement, {target, wingAt}: BalancePlan['plane']): string =>
@@ -30,31 +28,47 @@ const length = (host: GliderElement, value: number): string => host.write(Math.a
 export const wingLoading = (host: GliderElement, value: number): string =>
   host.write(value, 'areal-mass', host.system === 'inch' ? {} : {unit: 'g/dm²'});
 
-/** Where a weight goes, measured from the nearer end of the body. */
-export function placeWords(end: Remedy['end'], place: number, bodyLength: number, host: GliderElement): {readonly end: Remedy['end']; readonly distance: string; readonly beyond: boolean} {
-  const from = end === 'nose' ? place : bodyLength - place;
-  return {end, distance: length(host, from), beyond: from < 0};
-}
-
 /** The answer: where it balances and what to do, and what follows. */
 export function adviceWords(host: GliderElement, plan: BalancePlan, choice: string): Answer {
   const words = host.say(balanceWords);
-  const {plane, remedy, advice, whole, design} = plan;
+  const {plane, remedy, advice, whole} = plan;
   const now = {at: nowWords(host, plane), ahead: plane.behindWing < 0};
   const target = targetWords(host, plane);
   if (plane.heavy === 'neither') {
     return {sentence: words.onTarget({...now, target}), aside: `${words.margin(host.write(plane.margin, 'ratio', {digits: 0}))} ${loadings(host, plan, plane)}${doubt(host, plane)}`};
   }
   const off = words.off[plane.heavy](near(host, Math.abs(plane.at - (plane.heavy === 'tail' ? plane.target.to : plane.target.from))));
+  const after = thenOf(plan);
+  if (!after) return {sentence: words.noWay({...now, target, heavy: plane.heavy}), aside: `${off} ${loadings(host, plan, plane)}`};
   const needed = remedy.ok ? remedy.value : undefined;
-  if (!needed || !advice) return {sentence: words.noWay({...now, target, heavy: plane.heavy}), aside: `${off} ${loadings(host, plan, plane)}`};
   return {
-    sentence: words.put({
-      ...now, ...placeWords(needed.end, advice.place, design.body.length, host), what: weightWords(host, plan, choice), target,
-      then: near(host, advice.after.behindWing), middle: whole?.ok ? whole.value.exact : true,
+    sentence: words.change({
+      ...now, doing: doing(host, plan, choice), target, then: near(host, after.behindWing), middle: whole?.ok && advice ? whole.value.exact : true,
     }),
-    aside: [off, ...needed.placeMoved ? [words.moved[needed.end]] : [], loadings(host, plan, advice.after), words.margin(host.write(advice.after.margin, 'ratio', {digits: 0}))].join(' ') + doubt(host, plane),
+    aside: [
+      off, ...needed?.placeMoved ? [words.moved[needed.placeMoved][needed.end]] : [], loadings(host, plan, after), words.margin(host.write(after.margin, 'ratio', {digits: 0})),
+    ].join(' ') + doubt(host, plane),
   };
+}
+
+/** The plane with what is advised; nothing where nothing is to be done, or nothing helps. */
+export const thenOf = ({advice, lightened, remedy}: BalancePlan): Balanced | undefined =>
+  advice?.after ?? (lightened.off.length > 0 && remedy.ok && !remedy.value ? lightened.plane : undefined);
+
+/** What to do, in the weights at hand. */
+export function doing(host: GliderElement, plan: BalancePlan, choice: string): string {
+  const words = host.say(balanceWords);
+  const {plane: {heavy}, lightened: {off}, advice, remedy, whole, weights, design} = plan;
+  const needed = remedy.ok ? remedy.value : undefined;
+  const on = weights.ok ? weights.value?.on : undefined;
+  const place = (at: number): Place => placeWords(needed?.end ?? 'nose', at, design.body.length, host);
+  const elsewhere = whole?.ok && on && Math.abs(whole.value.place - on.at) > 1e-3;
+  return host.say(weightsWords).then([
+    ...heavy === 'neither' ? [] : takeWords(host, off, heavy, design),
+    ...!advice || !needed ? [] : [words.put({
+      ...place(advice.place), what: weightWords(host, plan, choice), like: elsewhere ? {...place(on.at), mass: host.write(on.mass, 'mass')} : undefined,
+    })],
+  ]);
 }
 
 /** Said where the flight model and the handbook are further apart than they were found to be for likely planes. */
@@ -81,7 +95,7 @@ function loadings(host: GliderElement, {plane}: BalancePlan, of: Balanced): stri
 }
 
 /** The other ways to the same balance, a sentence each. */
-export function otherWays(host: GliderElement, {plane, remedy, slide, off, whole, design}: BalancePlan, choice: string): readonly string[] {
+export function otherWays(host: GliderElement, {plane, lightened, remedy, slide, off, whole, design}: BalancePlan, choice: string): readonly string[] {
   const words = host.say(balanceWords);
   const needed = remedy.ok ? remedy.value : undefined;
   const mass = (value: number): string => host.write(value, 'mass');
@@ -90,13 +104,13 @@ export function otherWays(host: GliderElement, {plane, remedy, slide, off, whole
   return [
     ...whole?.ok && needed && Math.abs(whole.value.place - needed.place) > 5e-3 ? [words.onlyThere] : [],
     ...needed && at ? [
-      words.least(mass(needed.least.mass), behind(needed.end === 'nose' ? plane.target.to : plane.target.from), at),
+      words.least(writeAtLeast(needed.least.mass, 'mass', {system: host.system, decimal: host.decimal}), behind(needed.end === 'nose' ? plane.target.to : plane.target.from), at),
       ...pieceOf(choice) || choice === 'grams' ? [words.ball(mass(needed.middle.mass), length(host, needed.clayBall), at)] : [],
       words.perMass({...at, step: host.write(step(host), 'mass', {unit: usualUnit('mass', host.system)}), shift: length(host, needed.perMass * step(host)), forward: needed.perMass < 0}),
     ] : [],
     ...whole?.ok && whole.value.count > 1 ? [words.stack(length(host, whole.value.stack))] : [],
     ...slide?.ok ? [words.slide({by: length(host, slide.value.by), back: slide.value.by > 0, to: host.write(slide.value.wingAt, 'length'), then: near(host, slide.value.after.behindWing)})]
       : slide ? [words.noSlide] : [],
-    ...off.map(({from, mass: taken, of, place}) => from === 'weight' ? words.takeOff.weight(mass(taken), length(host, place)) : words.takeOff.tailplane(mass(taken), mass(of))),
+    ...off.filter(({from, place}) => from !== 'weight' || !lightened.off.some(({at}) => at === place)).map(({from, mass: taken, of, place}) => from === 'weight' ? words.takeOff.weight(mass(taken), length(host, place)) : words.takeOff.tailplane(mass(taken), mass(of))),
   ];
 }

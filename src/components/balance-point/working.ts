@@ -2,7 +2,9 @@ import {html, mathml, nothing} from 'lit';
 import type {TemplateResult} from 'lit';
 import {neutralPointBand, tailEfficiency, usuallyApart} from '../../calc/aero/handbook/plane-neutral-point.js';
 import type {BalancePlan} from '../../calc/balance/balance-plan.js';
-import {modelBehindHandbook} from '../../calc/balance/plane-balance.js';
+import {massToAdd} from '../../calc/balance/adding.js';
+import {modelBehindHandbook, type PlaneBalance} from '../../calc/balance/plane-balance.js';
+import type {Addition} from '../../calc/balance/remedy.js';
 import {unitFor, usualUnit} from '../../calc/units/kinds.js';
 import {balanceWorkingWords} from '../../messages/en/balance-working.js';
 import type {GliderElement} from '../base/element.js';
@@ -97,20 +99,30 @@ function targetWorking(host: GliderElement, {plane}: BalancePlan): TemplateResul
     <p class="source">${because.target} ${because.back(host.write(back, 'length'), host.write(chord, 'length'))}</p>`;
 }
 
-function weightWorking(host: GliderElement, {plane, remedy, whole}: BalancePlan): TemplateResult {
-  const {because, spoken} = host.say(balanceWorkingWords);
-  const needed = remedy.ok ? remedy.value : undefined;
-  if (!needed) return html``;
-  const length = (value: number): TemplateResult => quantity(host.write(value, 'length', half));
-  const {mass, place} = needed.middle;
-  const written = host.write(mass, 'mass');
+function weightWorking(host: GliderElement, {plane, lightened, remedy, whole}: BalancePlan): TemplateResult {
+  const {because} = host.say(balanceWorkingWords);
+  const needed = remedy.ok ? remedy.value : undefined, [taken, another] = lightened.off;
+  if (needed) return html`${addition(host, lightened.plane, needed.middle)}<p class="source">${because.add}</p>${wholeWorking(host, lightened.plane, whole)}`;
+  const off = taken && !another ? massToAdd(plane, plane.target.middle, taken.at) : undefined;
+  return taken && off?.ok ? html`${addition(host, plane, {mass: off.value, place: taken.at})}<p class="source">${because.add} ${because.off}</p>` : html``;
+}
+
+const exactly = (host: GliderElement, value: number): TemplateResult => quantity(host.write(value, 'length', half));
+
+function addition(host: GliderElement, plane: PlaneBalance, {mass, place}: Pick<Addition, 'mass' | 'place'>): TemplateResult {
+  const {spoken} = host.say(balanceWorkingWords);
+  const written = host.write(mass, 'mass'), {middle} = plane.target;
   const [m, M, x, X, w] = [symbol('m'), symbol('M'), symbol('x'), symbol('x', 'T'), symbol('w')];
-  const {middle} = plane.target;
-  const massWritten = quantity(host.write(plane.mass, 'mass'));
-  return html`${equation(spoken.add({mass: written}), m, row(M, times, fraction(row(x, minus, X), row(X, minus, w))),
-    row(massWritten, times, fraction(row(length(plane.at), minus, length(middle)), row(length(middle), minus, length(place)))), quantity(written))}
-    <p class="source">${because.add}</p>
-    ${whole?.ok && whole.value.exact ? html`${equation(spoken.place(host.write(whole.value.place, 'length')), w, row(X, minus, fraction(row(M, brackets(row(x, minus, X))), m)),
-      row(length(middle), minus, fraction(row(massWritten, times, brackets(row(length(plane.at), minus, length(middle)))), quantity(host.write(whole.value.mass, 'mass')))),
-      length(whole.value.place))}<p class="source">${because.pieces}</p>` : nothing}`;
+  return equation(spoken.add({mass: written}), m, row(M, times, fraction(row(x, minus, X), row(X, minus, w))),
+    row(quantity(host.write(plane.mass, 'mass')), times, fraction(row(exactly(host, plane.at), minus, exactly(host, middle)), row(exactly(host, middle), minus, exactly(host, place)))), quantity(written));
+}
+
+function wholeWorking(host: GliderElement, plane: PlaneBalance, whole: BalancePlan['whole']): TemplateResult | typeof nothing {
+  if (!whole?.ok || !whole.value.exact) return nothing;
+  const {because, spoken} = host.say(balanceWorkingWords);
+  const {middle} = plane.target, {mass, place} = whole.value;
+  const [m, M, x, X, w] = [symbol('m'), symbol('M'), symbol('x'), symbol('x', 'T'), symbol('w')];
+  return html`${equation(spoken.place(host.write(place, 'length')), w, row(X, minus, fraction(row(M, brackets(row(x, minus, X))), m)),
+    row(exactly(host, middle), minus, fraction(row(quantity(host.write(plane.mass, 'mass')), times, brackets(row(exactly(host, plane.at), minus, exactly(host, middle)))), quantity(host.write(mass, 'mass')))),
+    exactly(host, place))}<p class="source">${because.pieces}</p>`;
 }

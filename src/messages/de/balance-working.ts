@@ -19,6 +19,7 @@ const words: typeof balanceWorkingWords.en = {
     band: (band) => `Beides ist auf etwa ${band} nach vorn und hinten genau, also anfangs sanft werfen.`,
     target: 'Stabilitätsmaß: wie weit der Schwerpunkt vor dem Neutralpunkt liegt, in mittleren Profiltiefen. Für Einsteiger passen 15 bis 30 % (allgemeine Praxis).',
     back: (back, chord) => `Die mittlere Profiltiefe ist ${chord}; ihre Vorderkante liegt ${back} hinter der Vorderkante in der Mitte, von der aus mit den Fingern gemessen wird.`,
+    off: 'Weniger als nichts: so viel kommt dort weg.',
     add: 'Momente um den gewünschten Schwerpunkt, alle Orte ab der Nase: x jetzt, x mit T gewünscht, w die Mitte des Ballasts, M die Masse des Gleiters.',
     pieces: 'Mit ganzen Stücken steht die Masse fest, dieselbe Gleichung wird also nach dem Ort aufgelöst.',
   },

@@ -37,4 +37,5 @@ export default {
   'trim-advice': () => import('./trim-advice.js'),
   'trim-advice-causes': () => import('./trim-advice-causes.js'),
   'trim-advice-working': () => import('./trim-advice-working.js'),
+  'weights': () => import('./weights.js'),
 } satisfies Pack;

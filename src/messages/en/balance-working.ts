@@ -20,6 +20,7 @@ export const balanceWorkingWords = topic('balance-working', {
     band: (band: string) => `Either is good to about ${band} both ways, so throw gently at first.`,
     target: 'Static margin: how far the balance lies ahead of the neutral point, in mean chords. 15 to 30 % suits a beginner’s plane (common practice).',
     back: (back: string, chord: string) => `The mean chord is ${chord}; its front edge lies ${back} behind the front edge in the middle, from which fingers measure.`,
+    off: 'Less than nothing: so much comes off there.',
     add: 'Moments about the wanted balance point, all places from the nose: x now, x with T wanted, w the weight’s own centre, M the mass of the plane.',
     pieces: 'With whole pieces the mass is fixed, so the same equation is solved for the place.',
   },

@@ -1,19 +1,5 @@
 import {topic} from '../topic.js';
-
-type End = 'nose' | 'tail';
-
-/** Where a weight goes, as a hand finds it on the plane. */
-interface Place {
-  readonly end: End;
-  /** From the end of the body, always positive. */
-  readonly distance: string;
-  /** Whether that is beyond the end, or exactly at it. */
-  readonly beyond: boolean;
-}
-
-const where = ({end, distance, beyond}: Place): string =>
-  end === 'nose' ? (beyond ? `${distance} ahead of the nose` : `${distance} behind the nose`)
-    : (beyond ? `${distance} behind the end of the body` : `${distance} ahead of the end of the body`);
+import {where, type End, type Place} from './weights.js';
 
 /** Coins and washers by their id: one, and several. */
 const pieceNames: Readonly<Record<string, readonly [one: string, several: string]>> = {
@@ -44,34 +30,41 @@ export const balanceWords = topic('balance', {
   grams: (mass: string) => mass,
   range: (from: string, to: string) => `${from} to ${to}`,
   onTarget: (a: Now & {target: string}) => `${balances(a)}, inside the target of **${a.target}**: nothing to add.`,
-  put: (a: Now & Place & {what: string; then: string; target: string; middle: boolean}) =>
-    `${balances(a)}; put **${a.what}** ${where(a)} and it balances at **${a.then}**, ${a.middle ? 'in the middle of' : 'inside'} ${a.target}.`,
+  /** What to do, and where it balances then. */
+  change: (a: Now & {doing: string; then: string; target: string; middle: boolean}) =>
+    `${balances(a)}; ${a.doing}, and it balances at **${a.then}**, ${a.middle ? 'in the middle of' : 'inside'} ${a.target}.`,
+  /** Whole pieces come out even at a place of their own; `like` is what would do the same where weights go on this plane. */
+  put: (a: Place & {what: string; like: (Place & {mass: string}) | undefined}) =>
+    `put **${a.what}** ${where(a)}${a.like === undefined ? '' : ` (it does what ${a.like.mass} would do ${where(a.like)})`}`,
   noWay: (a: Now & {target: string; heavy: End}) => `${balances(a)}, ${a.heavy}-heavy: it should balance at **${a.target}**.`,
   off: {tail: (d: string) => `That is ${d} too far back: the tail is too heavy.`, nose: (d: string) => `That is ${d} too far forward: the nose is too heavy.`},
   margin: (margin: string) => `Its static margin is ${margin} of the mean chord.`,
   loading: (a: {mass: string; wing: string; cube: string; with: boolean}) =>
     `${a.with ? 'With that it weighs' : 'It weighs'} ${a.mass}; wing loading ${a.wing}, wing cube loading ${a.cube} (wing as it flies).`,
-  moved: {nose: 'The place given for the weight lies behind the target, so it is put near the nose.', tail: 'Weight is needed behind the target, so it is put near the tail.'},
+  moved: {
+    'of-no-use': {nose: 'The place given for the weight lies behind the target, so it is put near the nose.', tail: 'Weight is needed behind the target, so it is put near the tail.'},
+    'off-body': {nose: 'The place given for the weight lies ahead of the body, so it is put at its tip.', tail: 'The place given for the weight lies behind the body, so it is put at its end.'},
+  },
   otherWays: 'Other ways',
   least: (mass: string, edge: string, place: Place) => `${mass} ${where(place)} just reaches the edge of the target, ${edge}.`,
   ball: (mass: string, across: string, place: Place) => `Clay can go just where you like: ${mass}, a ball ${across} across, ${where(place)} reaches the middle.`,
   onlyThere: 'Whole pieces come out even only at the place given; anywhere else, take another number of them or clay.',
   perMass: (a: Place & {step: string; shift: string; forward: boolean}) => `Each ${a.step} ${where(a)} moves the balance ${a.shift} ${a.forward ? 'forward' : 'back'} to begin with.`,
   slide: (a: {by: string; back: boolean; to: string; then: string}) =>
-    `Or add nothing and slide the wing ${a.by} ${a.back ? 'back' : 'forward'}, to ${a.to} from the nose: it then balances at ${a.then}, the middle of the target as it is then.`,
+    `Or leave the weights as they are and slide the wing ${a.by} ${a.back ? 'back' : 'forward'}, to ${a.to} from the nose: it then balances at ${a.then}, the middle of the target as it is then.`,
   noSlide: 'Sliding the wing alone does not do it: it would leave the body or meet the tail.',
   takeOff: {
     weight: (mass: string, at: string) => `Or take ${mass} off the weight fitted ${at} from the nose.`,
     tailplane: (mass: string, of: string) => `Or lighten the tail by ${mass} of its ${of}: peel the skin off one face.`,
   },
   stack: (height: string) => `In one stack they stand ${height} high; share them out on both sides of the body.`,
-  fit: 'Fit this weight', slideNow: 'Slide the wing there', clear: 'Take all weights off',
+  fit: 'Fit this weight', takeNow: 'Take that off', changeNow: 'Change the weights so', slideNow: 'Slide the wing there', clear: 'Take all weights off',
   atHand: 'Weights at hand', howMany: 'How many', asNeeded: 'as many as it takes',
   anyClay: 'modelling clay', anyMass: 'anything that can be weighed',
   groups: {weighs: 'What it weighs', size: 'How it is laid out', steady: 'How steady it should be'},
   caution: 'Tape or glue every weight on so that it cannot fly off; coins and small parts are nothing for small children. First throws go over grass, away from people; local rules and supervision come first.',
   picture: (a: {now: string; target: string}) => `Side view of the plane, nose to the left. It balances ${a.now} behind the wing’s front edge; it should at ${a.target}.`,
-  pictureWeight: (a: Place & {what: string; then: string}) => `With ${a.what} ${where(a)} it balances at ${a.then}.`,
+  pictureChange: (a: {doing: string; then: string}) => `To do: ${a.doing}. Then it balances at ${a.then}.`,
   now: (at: string) => `now ${at}`,
   then: (at: string) => `then ${at}`,
   here: (target: string) => `balance here: ${target}`,

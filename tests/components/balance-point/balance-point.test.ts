@@ -2,6 +2,7 @@ import {expect, fixture, html} from '@open-wc/testing';
 import {sendKeys} from '@web/test-runner-commands';
 import type {GliderBalancePoint} from '../../../src/components/balance-point/define.js';
 import {balancePlan} from '../../../src/calc/balance/balance-plan.js';
+import {withValues} from '../../../src/calc/design/design.js';
 import {planeBalance} from '../../../src/calc/balance/plane-balance.js';
 import '../../../src/components/balance-point/define.js';
 import '../../../src/components/design/define.js';
@@ -134,11 +135,57 @@ describe('<glider-balance-point>', () => {
     expect(text(far, 'aside')).to.match(/the flight model and the handbook differ by 10 % of the mean chord, more than usual/);
   });
 
-  it('puts weight at the tail of a nose-heavy plane', async () => {
+  it('takes weight off a nose that has too much, and adds none at the tail', async () => {
     const element = await fixture<GliderBalancePoint>(html`<glider-balance-point units="metric" masses="60g@10mm" pieces="eur-20c"></glider-balance-point>`);
-    expect(planOf(element).plane.heavy).to.equal('nose');
-    expect(text(element, 'answer')).to.contain('ahead of the end of the body');
+    const {plane, lightened: {off: [taken]}, advice} = planOf(element);
+    expect([plane.heavy, advice]).to.deep.equal(['nose', undefined]);
+    const left = Math.round((taken?.left ?? NaN) * 1e3);
+    expect(text(element, 'answer')).to.contain(`take ${String(60 - left)} g off the 60 g fitted 10 mm behind the nose, or fasten one of ${String(left)} g there instead`).and.not.to.contain('end of the body');
     expect(text(element, 'aside')).to.contain('nose is too heavy');
+    const svg = await drawn(element);
+    await element.updateComplete;
+    expect([...svg.querySelectorAll('text')].map(({textContent}) => tidy(textContent))).to.include(`60 g → ${String(left)} g`);
+    expect(element.shadowRoot?.querySelector('.ways')?.textContent).not.to.match(/take \d+ g off the weight fitted 10 mm/);
+    await press(element, 'Take that off');
+    expect(element.state.design.ballast.masses).to.deep.equal([{mass: left / 1e3, at: 0.01}]);
+    expect(text(element, 'answer')).to.contain('nothing to add');
+  });
+
+  it('takes off what is fitted at the heavy end before it adds anything at the other', async () => {
+    const element = await fixture<GliderBalancePoint>(html`<glider-balance-point units="metric" masses="9g@500mm" pieces="grams" weight-at="14 mm"></glider-balance-point>`);
+    expect(text(element, 'answer')).to.match(/take off the 9 g fitted \d+ mm ahead of the end of the body, then put \d+ g 14 mm behind the nose, and it balances at/);
+    await press(element, 'Change the weights so');
+    expect(element.state.design.ballast.masses.map(({at}) => at)).to.deep.equal([0.014]);
+    expect(text(element, 'answer')).to.contain('nothing to add');
+  });
+
+  it('puts weight on the body only, wherever the place for it was said to be', async () => {
+    for (const [at, where] of [['-25 mm', '0 mm behind the nose'], ['700 mm', 'ahead of the end of the body']] as const) {
+      const element = await fixture<GliderBalancePoint>(html`<glider-balance-point units="metric" mass="80 g" balance=${at.startsWith('-') ? '80 mm' : '10 mm'} pieces="gbp-2p grams" weight-at=${at}></glider-balance-point>`);
+      const {whole, design: {body: {length}}} = planOf(element);
+      if (!whole?.ok) throw new Error('no coins');
+      const {place, piece: {diameter}} = whole.value;
+      expect([place - diameter / 2 > -1e-9, place + diameter / 2 < length + 1e-9], at).to.deep.equal([true, true]);
+      await choose(element, 'pieces', 'grams');
+      expect(text(element, 'answer'), at).to.contain(where.startsWith('0') ? where : 'g 0 mm ahead of the end of the body');
+      expect(text(element, 'aside'), at).to.match(/lies (ahead of|behind) the body, so it is put at its/);
+      await press(element, 'Fit this weight');
+      for (const {at: fitted} of element.state.design.ballast.masses) expect(fitted, at).to.be.within(0, length);
+    }
+  });
+
+  it('says where weight of any mass would do what the coins do elsewhere, and rounds up what just reaches the target', async () => {
+    const element = await fixture<GliderBalancePoint>(html`<glider-balance-point units="metric" pieces="gbp-2p" weight-at="14 mm"></glider-balance-point>`);
+    const {weights, whole, remedy, design, plane} = planOf(element);
+    const on = weights.ok ? weights.value?.on : undefined;
+    if (!whole?.ok || !on || !remedy.ok || !remedy.value) throw new Error('no coins');
+    expect(Math.abs(whole.value.place - on.at)).to.be.greaterThan(1e-3);
+    expect(text(element, 'answer')).to.contain(`(it does what ${String(on.mass * 1e3)} g would do 14 mm behind the nose)`);
+    const least = Number(/(\d+) g 14 mm behind the nose just reaches/.exec(tidy(element.shadowRoot?.querySelector('.ways')?.textContent))?.[1]);
+    expect(least).to.be.at.least(remedy.value.least.mass * 1e3);
+    const fitted = balancePlan(withValues(design, {'ballast.masses': [{mass: least / 1e3, at: 0.014}]}), {});
+    expect(fitted.ok && fitted.value.plane.heavy).to.equal('neither');
+    expect(plane.heavy).to.equal('tail');
   });
 
   it('reports a balance point behind the tail as a problem, and still says where it should be', async () => {
@@ -236,7 +283,7 @@ describe('<glider-balance-point>', () => {
     const words = [...svg.querySelectorAll('text')].map(({textContent}) => tidy(textContent));
     expect(words).to.include('now 80 mm').and.to.include('neutral point');
     expect(svg.outerHTML).not.to.match(/NaN|Infinity|undefined/);
-    expect(tidy(svg.getAttribute('aria-label'))).to.contain('It balances 80 mm').and.to.contain('With');
+    expect(tidy(svg.getAttribute('aria-label'))).to.contain('It balances 80 mm').and.to.contain('To do: put');
     expect([...element.shadowRoot?.querySelectorAll<HTMLElement>('.handle') ?? []].map(({dataset}) => dataset['key'])).to.deep.equal(['weight', 'wing']);
   });
 

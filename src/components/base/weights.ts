@@ -1,0 +1,33 @@
+import type {GliderDesign} from '../../calc/design/design.js';
+import type {Taken, WeightsForBalance} from '../../calc/balance/weights-for-balance.js';
+import {weightsWords, type End, type Place} from '../../messages/en/weights.js';
+import type {GliderElement} from './element.js';
+
+/** A place that is only good to a range: to whole millimetres or eighths of an inch. */
+export const near = (host: GliderElement, value: number, bare = false): string =>
+  host.write(value, 'length', host.system === 'inch' ? {fraction: 8, bare} : {digits: 0, bare});
+
+/** Where a weight goes, measured from one end of the body. */
+export function placeWords(end: End, place: number, bodyLength: number, host: GliderElement): Place {
+  const from = end === 'nose' ? place : bodyLength - place;
+  return {end, distance: host.write(Math.abs(from), 'length'), beyond: from < 0};
+}
+
+/** What comes off, weight by weight. */
+export function takeWords(host: GliderElement, off: readonly Taken[], heavy: End, {body}: GliderDesign): readonly string[] {
+  const {take} = host.say(weightsWords);
+  const mass = (value: number): string => host.write(value, 'mass');
+  return off.map(({mass: taken, left, at}) => {
+    const place = placeWords(heavy, at, body.length, host);
+    return left > 0 ? take.some({...place, mass: mass(taken), of: mass(taken + left), left: mass(left)}) : take.all({...place, mass: mass(taken)});
+  });
+}
+
+/** Which weights go where, in words to be read after a semicolon. */
+export function doingWords(host: GliderElement, {off, on, heavy}: WeightsForBalance, design: GliderDesign): string {
+  const words = host.say(weightsWords);
+  const mass = (value: number): string => host.write(value, 'mass');
+  const place = on && placeWords(heavy === 'tail' ? 'nose' : 'tail', on.at, design.body.length, host);
+  const put = !on || !place ? [] : [on.together > on.mass ? words.putMore({...place, mass: mass(on.mass), together: mass(on.together)}) : words.put({...place, mass: mass(on.mass)})];
+  return words.then([...takeWords(host, off, heavy, design), ...put]);
+}

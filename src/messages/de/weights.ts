@@ -1,0 +1,19 @@
+import type {weightsWords, Place} from '../en/weights.js';
+
+export const where = ({end, distance, beyond}: Place): string =>
+  end === 'nose' ? `${distance} ${beyond ? 'vor' : 'hinter'} der Nase` : `${distance} ${beyond ? 'hinter' : 'vor'} dem Rumpfende`;
+
+const words: typeof weightsWords.en = {
+  take: {
+    some: (a) => `von den ${a.of} ${where(a)} **${a.mass}** wegnehmen oder dort nur **${a.left}** anbringen`,
+    all: (a) => `die **${a.mass}** ${where(a)} abnehmen`,
+  },
+  put: (a) => `**${a.mass}** ${where(a)} anbringen`,
+  putMore: (a) => `**${a.mass} mehr** ${where(a)} anbringen, zusammen ${a.together}`,
+  then: (doing) => doing.join(', dann '),
+  first: (a) =>
+    `**Zuerst der Schwerpunkt:** Er liegt ${a.at} ${a.ahead ? 'vor' : 'hinter'} der Vorderkante des Flügels, **${a.by} zu weit ${a.heavy === 'tail' ? 'hinten' : 'vorn'}**${
+      a.doing === undefined ? ', und Ballast allein hilft nicht: den angebrachten Ballast und das Gemessene prüfen oder den Flügel verschieben' : `; ${a.doing}`}.`,
+};
+
+export default words;
