@@ -45,7 +45,7 @@ export const calculatorStyles = css`
   details { border-block-start: 1px solid var(--_rule); padding-block: .5rem; font-size: .95em; }
   summary { cursor: pointer; color: var(--_ink); min-block-size: 24px; }
   summary:focus-visible { outline: 2px solid var(--_accent); outline-offset: 3px; }
-  .working { display: grid; gap: .55rem; padding-block: .5rem .2rem; overflow-x: auto; }
+  .working { display: grid; grid-template-columns: minmax(0, 1fr); gap: .55rem; padding-block: .5rem .2rem; overflow-x: auto; }
   .working math { font-size: 1.1rem; display: block; text-align: start; }
   .source { color: var(--_soft); font-size: .88em; margin: 0; max-inline-size: 65ch; }
   table { border-collapse: collapse; font-size: .92em; justify-self: start; min-inline-size: min(100%, 27rem); }

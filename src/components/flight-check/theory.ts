@@ -36,14 +36,19 @@ export function moving(host: GliderElement, {motion}: FlightCheck, {glide}: Trim
   const {because, spoken} = host.say(flightWorkingWords);
   const {lanchester, phugoid, spiralCriterion: criterion, coefficients: {sideslip, rolling, yawing}} = motion.value;
   const C = (of: string) => symbol('C', of), gamma = symbol('γ'), V = symbol('V');
-  const period = host.write(lanchester, 'time', {digits: 1}), own = phugoid.find(({period: each}) => each !== undefined)?.period;
-  const value = pure(host, criterion, 4), four = (each: number): TemplateResult => inBrackets(pure(host, each, 3));
+  const period = host.write(lanchester, 'time', {digits: 1}), own = phugoid.find((swing) => swing.period !== undefined)?.period;
+  const value = pure(host, criterion, 4), each = (one: number): TemplateResult => inBrackets(pure(host, one, 3));
+  /** One of the criterion's two differences: narrow pages have no room for both in a line. */
+  const pair = (name: 'E1' | 'E2', [a, b, c, d]: readonly [string, string, string, string], [p, q, r, s]: readonly [number, number, number, number]): TemplateResult => {
+    const said = pure(host, p * q - r * s, 4);
+    return equation(spoken.pair({a, b, c, d, value: said}), symbol('E', name.slice(1)), row(C(a), C(b), minus, C(c), C(d)),
+      row(each(p), times, each(q), minus, each(r), times, each(s)), number(said));
+  };
   return html`${equation(spoken.phugoid(period), symbol('T'), fraction(row(symbol('π'), root(number('2')), V), symbol('g')),
       fraction(row(symbol('π'), root(number('2')), times, quantity(host.write(glide.speed, 'speed'))), symbol('g')), quantity(period))}
     <p class="source">${because.phugoid(own === undefined ? undefined : host.write(own, 'time', {digits: 1}))}</p>
-    ${equation(spoken.spiral(value), symbol('E'),
-      row(brackets(row(C('lβ'), C('nr'), minus, C('nβ'), C('lr'))), named('cos', gamma), minus, brackets(row(C('lp'), C('nβ'), minus, C('lβ'), C('np'))), named('sin', gamma)),
-      row(brackets(row(four(sideslip.roll), times, four(yawing.yaw), minus, four(sideslip.yaw), times, four(yawing.roll))), named('cos', gamma), minus,
-        brackets(row(four(rolling.roll), times, four(sideslip.yaw), minus, four(sideslip.roll), times, four(rolling.yaw))), named('sin', gamma)), number(value))}
+    ${pair('E1', ['lβ', 'nr', 'nβ', 'lr'], [sideslip.roll, yawing.yaw, sideslip.yaw, yawing.roll])}
+    ${pair('E2', ['lp', 'nβ', 'lβ', 'np'], [rolling.roll, sideslip.yaw, sideslip.roll, rolling.yaw])}
+    ${equation(spoken.spiral(value), symbol('E'), row(symbol('E', '1'), named('cos', gamma), minus, symbol('E', '2'), named('sin', gamma)), number(value))}
     <p class="source">${because.spiral}</p>`;
 }

@@ -34,6 +34,7 @@ const words: typeof flightWorkingWords.en = {
     attack: (value) => `Anstellwinkel: minus Moment beim Winkel null durch Moment je Radiant, ${value}`,
     lift: (value) => `Auftriebsbeiwert: Auftrieb beim Winkel null plus Auftrieb je Radiant mal Anstellwinkel, ${value}`,
     phugoid: (value) => `Periode nach Lanchester: Pi mal Wurzel aus zwei mal Geschwindigkeit durch Erdbeschleunigung, ${value}`,
+    pair: (a) => `Teil des Spiralkriteriums: C ${a.a} mal C ${a.b} minus C ${a.c} mal C ${a.d}, ${a.value}`,
     spiral: (value) => `Spiralkriterium aus den Ableitungen von Roll- und Giermoment, ${value}`,
     reynolds: (value) => `Reynoldszahl: Geschwindigkeit mal Profiltiefe durch kinematische Zähigkeit, ${value}`,
     roll: (value) => `Spiralregel: Hebelarm des Seitenleitwerks durch Spannweite, mal V-Form in Grad durch Auftriebsbeiwert, ${value}`,

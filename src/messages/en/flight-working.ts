@@ -35,6 +35,7 @@ export const flightWorkingWords = topic('flight-working', {
     attack: (value: string) => `angle of attack: less moment at no angle over moment for each radian, ${value}`,
     lift: (value: string) => `lift coefficient: lift at no angle and lift for each radian times the angle of attack, ${value}`,
     phugoid: (value: string) => `Lanchester’s period: pi times the square root of two times speed over gravity, ${value}`,
+    pair: (a: {a: string; b: string; c: string; d: string; value: string}) => `part of the spiral criterion: C ${a.a} times C ${a.b} less C ${a.c} times C ${a.d}, ${a.value}`,
     spiral: (value: string) => `spiral criterion, from the derivatives of rolling and yawing moment, ${value}`,
     reynolds: (value: string) => `Reynolds number: speed times chord over kinematic viscosity, ${value}`,
     roll: (value: string) => `spiral rule: fin arm over span times dihedral in degrees over lift coefficient, ${value}`,
