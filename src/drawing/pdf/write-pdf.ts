@@ -7,6 +7,7 @@ import {drawBlock} from './draw-block.js';
 import {drawBoard, mmPerPx} from './draw-board.js';
 import {drawTrim} from './draw-trim.js';
 import {makeReady} from './for-pdf.js';
+import {inBatches} from './in-batches.js';
 import type {TemplateJob} from './job.js';
 import {inLatin} from './latin.js';
 import type {TemplatePage, TemplatePlan} from './plan.js';
@@ -58,7 +59,10 @@ async function writePage(doc: jsPDF, job: TemplateJob, plan: TemplatePlan, page:
     svg.setAttribute('preserveAspectRatio', 'none');
     draw(new Pen(svg, printInk));
     missing.push(...makeReady(svg));
-    await svg2pdf(svg, doc, {x: x * across, y: y * up, width: w * across, height: h * up});
+    for (const batch of inBatches(svg)) {
+      await nextTask();
+      await svg2pdf(batch, doc, {x: x * across, y: y * up, width: w * across, height: h * up});
+    }
   };
   await put(window, (pen) => { drawBoard(pen, plan, page, job.words); });
   await put(whole, (pen) => {
