@@ -23,3 +23,9 @@ export function carriedAlong(design: GliderDesign, values: Values): Values {
   }
   return carried;
 }
+
+/** The measured heights over slips whose planned angle alone is to be changed: asked for along with it, they stay as they were measured. */
+export function leftAsMeasured(design: GliderDesign, changed: readonly DimensionPath[]): Values {
+  const over = set.filter(({angle, rear}) => changed.includes(angle) && !changed.includes(rear) && valueAt(design, rear) !== undefined);
+  return Object.fromEntries(over.map(({rear}) => [rear, valueAt(design, rear)]));
+}

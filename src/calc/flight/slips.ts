@@ -1,10 +1,13 @@
 import {usualAir} from '../aero/air.js';
+import {asBuilt} from '../as-built/as-built.js';
+import {planeBalance} from '../balance/plane-balance.js';
 import {nearestStack, type Stack} from '../bench/stack.js';
-import type {GliderDesign} from '../design/design.js';
-import {angleFromEdges, slipAngle, slipForAngle, type TailSlipPlace} from '../geometry/fold/tail-slip.js';
+import {withValues, type GliderDesign} from '../design/design.js';
+import {slipAngle, slipForAngle, type TailSlipPlace} from '../geometry/fold/tail-slip.js';
 import {good, refused, type Outcome} from '../problem.js';
 import {flightOf, tailForSpeed, type TailSetting, type Trim} from './flight.js';
 
+export {asBuilt};
 export type Surface = 'tail' | 'wing';
 export type Edge = 'front' | 'rear';
 
@@ -45,15 +48,24 @@ export function angleOnSlips(chord: number, height: number, under: Edge, placing
   return turned.ok ? good(under === 'front' ? turned.value : -turned.value) : turned;
 }
 
-/** The angle, front edge up, from the heights of the two edges over the body's upper edge. Refused as `angleFromEdges`. */
-export function angleOfEdges(chord: number, front: number, rear: number): Outcome<number> {
-  const turned = angleFromEdges(chord, front, rear);
-  return turned.ok ? good(-turned.value + 0) : turned;
+/** The fields of the heights at which a surface's edges were measured. */
+export const edgePaths = {tail: ['built.tailFront', 'built.tailRear'], wing: ['built.wingFront', 'built.wingRear']} as const;
+
+/** The angle that the measured edges of a surface tell, front edge up; undefined where they were not measured. */
+export function measuredAngle(design: GliderDesign, surface: Surface): number | undefined {
+  const built = asBuilt(design);
+  return built.counted.includes(edgePaths[surface][1]) ? angleOf(built.design, surface) : undefined;
 }
 
-/** The slips for the angle that a design gives a surface: the exact height, and the nearest stack of board, card and paper. Refused as `slipForAngle`. */
-export function slipsUnder(design: GliderDesign, surface: Surface, placing: SlipPlacing): Outcome<SetBoard> {
-  const chord = chordOf(design, surface), angle = angleOf(design, surface);
+/** A design whose surface stands at an angle, whatever was measured of it before. */
+export function setAt(design: GliderDesign, surface: Surface, angle: number): GliderDesign {
+  const [front, rear] = edgePaths[surface];
+  return withValues(design, {[incidencePath[surface]]: angle, [front]: undefined, [rear]: undefined});
+}
+
+/** A surface at an angle on slips: the exact height, and the nearest stack of board, card and paper. Refused as `slipForAngle`. */
+function boardAt(design: GliderDesign, surface: Surface, angle: number, placing: SlipPlacing): Outcome<SetBoard> {
+  const chord = chordOf(design, surface);
   const slips = angle === 0 ? good({height: 0}) : slipForAngle(pivotChord(chord, placing), Math.abs(angle), placing.place);
   if (!slips.ok) return refused(...slips.problems.map((problem) => ({...problem, path: incidencePath[surface]})));
   const {height} = slips.value;
@@ -63,22 +75,114 @@ export function slipsUnder(design: GliderDesign, surface: Surface, placing: Slip
   return good({chord, angle, raised, height, stack, stackAngle: built.ok ? built.value : angle, rise: chord * Math.sin(Math.abs(angle))});
 }
 
-/** A surface on its slips, and what the plane does with it. */
-export interface ShimStudy {
-  readonly surface: Surface;
-  readonly board: SetBoard;
-  /** Wing less tail, front edges up: the difference that sets the speed. */
-  readonly difference: number;
-  /** What it settles to, or why to nothing. */
+/** The slips for the angle that a design plans for a surface. Refused as `slipForAngle`. */
+export const slipsUnder = (design: GliderDesign, surface: Surface, placing: SlipPlacing): Outcome<SetBoard> =>
+  boardAt(design, surface, angleOf(design, surface), placing);
+
+/** What to lay under an edge, or to take out there, in whole pieces, and what the plane does then. */
+export interface Slips {
+  /** All of them, or so many beside what lies there. */
+  readonly how: 'in-all' | 'more' | 'less';
+  readonly edge: Edge;
+  readonly stack: Stack;
+  /** The angle that they give, front edge up. */
+  readonly angle: number;
   readonly trim: Outcome<Trim>;
 }
 
-/** What slips do to a plane. Refused as {@link slipsUnder}; what keeps the plane from gliding is told in `trim`. */
-export function shimStudy(design: GliderDesign, surface: Surface, placing: SlipPlacing): Outcome<ShimStudy> {
-  const board = slipsUnder(design, surface, placing);
-  if (!board.ok) return board;
+/** What a little more and a little less slip does. SI. */
+export interface SlipStep {
+  readonly edge: Edge;
+  readonly height: number;
+  /** By how much the edge comes up with the little more. */
+  readonly rise: number;
+  readonly more: Outcome<Trim>;
+  /** Missing where there is not so much to take out. */
+  readonly less?: Outcome<Trim>;
+}
+
+/** A surface on its slips, and what the plane does with it. */
+export interface ShimStudy {
+  readonly surface: Surface;
+  readonly planned: SetBoard;
+  /** As it stands: by its edges where they were measured, else as planned. */
+  readonly now: SetBoard;
+  readonly measured: boolean;
+  /** Wing and tail to the body as they stand, front edges up, and their difference, which sets the speed. */
+  readonly wing: number;
+  readonly tail: number;
+  readonly difference: number;
+  /** What it settles to as it stands, or why to nothing. */
+  readonly trim: Outcome<Trim>;
+  /** What brings it to the plan as nearly as whole pieces do; missing where nothing is to be done. */
+  readonly slips?: Slips;
+  readonly step?: SlipStep;
+  /** How far the balance lies behind its target, m; missing where it does not. */
+  readonly behind?: number;
+}
+
+/**
+ * What slips do to a plane. Edges that were measured count before the plan. What keeps the plane from gliding is told in `trim`. Refused as {@link slipsUnder}.
+ *
+ * @param step the little more that is looked at, m
+ */
+export function shimStudy(design: GliderDesign, surface: Surface, placing: SlipPlacing, step = 1e-3): Outcome<ShimStudy> {
+  const planned = slipsUnder(design, surface, placing);
+  if (!planned.ok) return planned;
+  const angle = measuredAngle(design, surface), measured = angle !== undefined;
+  const now = measured ? boardAt(design, surface, angle, placing) : planned;
+  if (!now.ok) return refused(...now.problems.map((problem) => ({...problem, path: edgePaths[surface][1]})));
+  const {wingIncidence: wing, tailIncidence: tail} = asBuilt(design).design.arrangement;
+  const slips = measured ? towardsPlan(design, surface, placing, now.value, planned.value) : inAll(design, surface, planned.value);
+  // of what whole pieces make, so that what is said of one more is what is said once it lies there
+  const lies = measured ? now.value : {...planned.value, height: planned.value.stack.height, angle: planned.value.stackAngle};
+  const little = stepOf(design, surface, placing, lies, step), balance = planeBalance(design);
+  return good({
+    surface, planned: planned.value, now: now.value, measured, wing, tail, difference: wing - tail, trim: trimOf(design),
+    ...(slips && {slips}), ...(little && {step: little}),
+    ...(balance.ok && balance.value.heavy === 'tail' && {behind: balance.value.at - balance.value.target.to}),
+  });
+}
+
+function trimOf(design: GliderDesign): Outcome<Trim> {
   const flight = flightOf(design, usualAir);
-  return good({surface, board: board.value, difference: angleOf(design, 'wing') - angleOf(design, 'tail'), trim: flight.ok ? flight.value.trim : flight});
+  return flight.ok ? flight.value.trim : flight;
+}
+
+function inAll(design: GliderDesign, surface: Surface, {raised, stack, stackAngle}: SetBoard): Slips | undefined {
+  return raised === undefined || stack.height === 0 ? undefined
+    : {how: 'in-all', edge: raised, stack, angle: stackAngle, trim: trimOf(setAt(design, surface, stackAngle))};
+}
+
+/** Slips under the rear edge count upwards, under the front edge downwards. */
+const signed = ({raised, height}: SetBoard): number => raised === 'front' ? -height : height;
+const edgeOf = (height: number): Edge => height < 0 ? 'front' : 'rear';
+
+/** What is to be laid under or taken out, beside what lies there, to come from one setting to another. */
+function towardsPlan(design: GliderDesign, surface: Surface, placing: SlipPlacing, now: SetBoard, planned: SetBoard): Slips | undefined {
+  const from = signed(now), to = signed(planned);
+  // what lies under the other edge comes out altogether
+  const across = from * to < 0, by = across ? to : to - from;
+  const stack = nearestStack(Math.abs(by), design.board.thickness);
+  if (stack.height === 0) return undefined;
+  const reached = (across ? 0 : from) + Math.sign(by) * stack.height;
+  const angle = angleOnSlips(now.chord, Math.abs(reached), edgeOf(reached), placing);
+  if (!angle.ok) return undefined;
+  const more = across || Math.abs(to) > Math.abs(from);
+  return {
+    how: across ? 'in-all' : more ? 'more' : 'less', edge: edgeOf(more ? to : from), stack, angle: angle.value, trim: trimOf(setAt(design, surface, angle.value)),
+  };
+}
+
+/** Missing where so much more cannot lie there. */
+function stepOf(design: GliderDesign, surface: Surface, placing: SlipPlacing, {chord, raised = 'rear', height, angle}: SetBoard, step: number): SlipStep | undefined {
+  const at = (slips: number): Outcome<number> => angleOnSlips(chord, slips, raised, placing);
+  const flown = (angle: number): Outcome<Trim> => trimOf(setAt(design, surface, angle));
+  const more = at(height + step), less = height >= step ? at(height - step) : undefined;
+  return more.ok ? {
+    edge: raised, height: step, rise: chord * (Math.sin(Math.abs(more.value)) - Math.sin(Math.abs(angle))), more: flown(more.value),
+    ...(less?.ok && {less: flown(less.value)}),
+  } : undefined;
 }
 
 /** How the tail has to be set for a wanted speed. Refused as `tailForSpeed`, and 'speed-below-stall' for what is no speed. */

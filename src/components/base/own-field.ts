@@ -68,20 +68,23 @@ export class OwnField {
     this.value = value;
   }
 
-  /** `taken` is called once per edit that reads. */
-  render(label: string, taken: () => void = () => undefined): TemplateResult {
-    const host = this.#host;
+  /**
+   * @param taken called once per edit that reads
+   * @param found what the element finds wrong with a value that reads
+   */
+  render(label: string, taken: () => void = () => undefined, found?: Problem): TemplateResult {
+    const host = this.#host, problem = this.#problem ?? found;
     const unit = this.#unit();
     const shown = this.#text ?? (this.value === undefined ? '' : host.write(this.value, this.#kind, {bare: true, unit}));
     return html`<div class="field" part="field"><label for=${this.#id}>${label}</label>
       <span class="q"><input id=${this.#id} part="input" type="text" autocomplete="off" spellcheck="false" inputmode="decimal" .value=${live(shown)}
-        aria-invalid=${this.#problem ? 'true' : 'false'} aria-describedby=${`${this.#id}-problem`}
+        aria-invalid=${problem ? 'true' : 'false'} aria-describedby=${`${this.#id}-problem`}
         @input=${(e: Event) => { this.read((e.target as HTMLInputElement).value); if (!this.#problem) taken(); }}
         @change=${() => {
           if (!this.#problem) this.#text = undefined;
           host.requestUpdate();
           host.dispatchEvent(new Event('change', {bubbles: true}));
         }}><span class="unit">${unit}</span></span>
-      <span id=${`${this.#id}-problem`}>${this.#problem ? html`<span class="problem" part="problem">${explain(host, this.#problem)}</span>` : nothing}</span></div>`;
+      <span id=${`${this.#id}-problem`}>${problem ? html`<span class="problem" part="problem">${explain(host, problem)}</span>` : nothing}</span></div>`;
   }
 }

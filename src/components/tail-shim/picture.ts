@@ -18,7 +18,7 @@ export function tailShimPicture(host: GliderTailShim, study: ShimStudy): TailShi
   return picture;
 }
 
-function pictureOf(host: GliderTailShim, {board}: ShimStudy): TailShimPicture {
+function pictureOf(host: GliderTailShim, {now: board}: ShimStudy): TailShimPicture {
   const words = host.say(tailShimWords);
   const {chord, angle, height, raised, rise} = board;
   const {place, overhang} = host.placing;

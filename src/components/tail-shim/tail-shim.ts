@@ -1,14 +1,17 @@
 import {css, html, nothing} from 'lit';
 import type {PropertyValues, TemplateResult} from 'lit';
 import {live} from 'lit/directives/live.js';
+import {leftAsMeasured} from '../../calc/as-built/carry.js';
 import type {Stack} from '../../calc/bench/stack.js';
 import {usualPacking} from '../../calc/bench/stack.js';
 import {dimensionPaths, type DimensionPath} from '../../calc/design/dimensions.js';
 import {checkValue} from '../../calc/design/read-dimension.js';
 import type {GliderDesign} from '../../calc/design/design.js';
+import type {Change} from '../../calc/design/store.js';
 import type {Edge, ShimStudy, SlipPlacing, Surface} from '../../calc/flight/slips.js';
 import {refused, type Outcome, type Problem} from '../../calc/problem.js';
 import type {TailShimPicture} from '../../drawing/figures/tail-shim.js';
+import {dimensionWords} from '../../messages/en/dimensions.js';
 import {tailShimWords} from '../../messages/en/tail-shim.js';
 import {Calculator, type Answer} from '../base/calculator.js';
 import {shortProperties} from '../base/element.js';
@@ -17,6 +20,7 @@ import {Figure} from '../base/figure.js';
 import {later} from '../base/later.js';
 import {OwnField} from '../base/own-field.js';
 import type * as Picturing from './picture.js';
+import {shimAnswer} from './sentences.js';
 
 const shortNames = {
   tailAngle: 'arrangement.tailIncidence', wingAngle: 'arrangement.wingIncidence', tailChord: 'tail.chord', chord: 'wing.chord', thickness: 'board.thickness',
@@ -27,7 +31,8 @@ const shortNames = {
 const notRead = /^(name$|launch\.|built\.(bow|leftTip|rightTip)|board\.(length|width|margin|gap))/;
 const first = ['arrangement.tailIncidence', 'arrangement.wingIncidence'] as const satisfies readonly DimensionPath[];
 const others = ['tail.chord', 'wing.chord', 'board.thickness', 'ballast.masses', 'measured.mass', 'measured.balance', 'arrangement.wingAt'] as const satisfies readonly DimensionPath[];
-const shown: ReadonlySet<string> = new Set([...first, ...others]);
+const surfaces = ['tail', 'wing'] as const satisfies readonly Surface[];
+const edges = {tail: ['built.tailFront', 'built.tailRear'], wing: ['built.wingFront', 'built.wingRear']} as const satisfies Readonly<Record<Surface, readonly DimensionPath[]>>;
 
 const loadSlips = () => import('../../calc/flight/slips.js');
 const loadWorking = () => import('./working.js');
@@ -88,8 +93,6 @@ export class GliderTailShim extends Calculator<ShimStudy> {
   readonly #width = new OwnField(this, 'slip-width', 'length', [1e-3, 0.2], 0.01);
   readonly #touches = new OwnField(this, 'slip-touches', 'length', [1e-3, 0.5]);
   readonly #overhang = new OwnField(this, 'slip-overhang', 'length', [0, 0.1], 0);
-  readonly #front = new OwnField(this, 'edge-front', 'length', [-0.05, 0.1], 0);
-  readonly #rear = new OwnField(this, 'edge-rear', 'length', [-0.05, 0.1]);
   readonly #wanted = new OwnField(this, 'speed-wanted', 'speed', [0.1, 40]);
   #asked: readonly Problem[] = [];
   /** The edge last chosen to be raised, for a stack that is still to come. */
@@ -107,6 +110,16 @@ export class GliderTailShim extends Calculator<ShimStudy> {
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('under')) this._surface = undefined;
     super.willUpdate(changed);
+    // heights that cannot be stand beside their fields, and the plan counts there
+    const slips = later(this, loadSlips);
+    if (this.result.ok && slips) this.fields.found = slips.asBuilt(this.state.design).problems;
+  }
+
+  /** A change of the plan leaves what was measured as it was measured. */
+  override ask(changes: readonly Change[]): void {
+    const {design, texts} = this.state;
+    const held = Object.entries(leftAsMeasured(design, changes.map(({path}) => path))) as [DimensionPath, number][];
+    super.ask([...changes, ...held.map(([path, value]) => ({path, value, ...(texts[path] !== undefined && {text: texts[path]})}))]);
   }
 
   get #surface(): Surface { return this._surface ?? (this.under === 'wing' ? 'wing' : 'tail'); }
@@ -121,8 +134,8 @@ export class GliderTailShim extends Calculator<ShimStudy> {
     const slips = later(this, loadSlips);
     if (!slips) return refused();
     const {design} = this.state, {placing} = this;
-    const key = JSON.stringify([this.#surface, placing]);
-    if (this.#kept?.design !== design || this.#kept.key !== key) this.#kept = {design, key, study: slips.shimStudy(design, this.#surface, placing)};
+    const key = JSON.stringify([this.#surface, placing, this.#step]);
+    if (this.#kept?.design !== design || this.#kept.key !== key) this.#kept = {design, key, study: slips.shimStudy(design, this.#surface, placing, this.#step)};
     return this.#kept.study;
   }
 
@@ -142,52 +155,17 @@ export class GliderTailShim extends Calculator<ShimStudy> {
     return angle === 0 ? size : angle > 0 ? words.up(size) : words.down(size);
   }
 
-  /** A length as small as a slip is high. */
-  fine(value: number): string { return this.write(value, 'length', {fraction: 64}); }
+  /** A length as small as a slip is high: to a tenth of a millimetre, as the sheets of a stack add up, or to 1/64 in. */
+  fine(value: number): string { return this.write(value, 'length', this.system === 'inch' ? {fraction: 64} : {digits: 1}); }
 
   /** What a slip may be higher: a millimetre, or 1/32 in. */
   get #step(): number { return this.system === 'inch' ? 0.0254 / 32 : 1e-3; }
 
   stackWords({boards, cards, papers}: Stack): string { return this.say(tailShimWords).series(boards, cards, papers); }
 
-  protected answer({surface, board, trim, difference}: ShimStudy): Answer {
-    const words = this.say(tailShimWords);
-    const built = Math.abs(board.stackAngle - board.angle) > 5e-4 ? this.angleWords(board.stackAngle) : undefined;
-    const how = board.raised === undefined || board.stack.height === 0 ? words.flat(surface) : words.set({
-      surface, edge: board.raised, stack: this.stackWords(board.stack), height: this.fine(board.height), angle: this.angleWords(board.angle), built,
-    });
-    const {arrangement: {wingIncidence, tailIncidence}} = this.state.design;
-    return {
-      sentence: `${how} ${this.#flies(trim)}`,
-      aside: [
-        words.difference({wing: this.write(wingIncidence, 'angle'), tail: this.write(tailIncidence, 'angle'), difference: this.write(difference, 'angle')}),
-        ...this.#perMillimetre(trim), words.rule,
-        words.crushed(this.fine(this.#step / 2), this.write(this.#step / 2 / board.chord, 'angle')),
-      ].join(' '),
-    };
-  }
+  protected answer(study: ShimStudy): Answer { return shimAnswer(this, study, this.#step / 2); }
 
-  #flies(trim: ShimStudy['trim']): string {
-    const words = this.say(tailShimWords);
-    const speed = (value: number): string => this.write(value, 'speed', {digits: 1});
-    if (trim.ok) {
-      const {glide, speed: range} = trim.value;
-      return words.flies({speed: speed(glide.speed), least: speed(range.least), most: speed(range.most), ratio: this.write(glide.ratio.usual, 'count', {digits: 0})});
-    }
-    const [problem] = trim.problems;
-    const edge = this.write(Math.abs(Number(problem?.args?.['edge'] ?? NaN)), 'length');
-    return {'trim-dives': words.dives(edge), 'trim-stalls': words.stalls(edge), 'flight-unstable': words.unstable}[problem?.code ?? ''] ?? words.silent;
-  }
-
-  #perMillimetre(trim: ShimStudy['trim']): readonly string[] {
-    const more = trim.ok ? trim.value.sensitivities.tailMillimetre : undefined;
-    const step = this.#step;
-    return more ? [this.say(tailShimWords).perMillimetre({
-      step: this.fine(step), by: this.write(Math.abs(more.speed) * step / 1e-3, 'speed', {digits: 1}), slower: more.speed < 0,
-    })] : [];
-  }
-
-  protected renderPicture({surface, board}: ShimStudy): TemplateResult {
+  protected renderPicture({surface, now: board}: ShimStudy): TemplateResult {
     const words = this.say(tailShimWords);
     return html`${this.#figure.render(board.raised ? words.picture({surface, angle: this.angleWords(board.angle), height: this.fine(board.height)}) : words.pictureFlat(surface))}
       <p class="caution">${words.caution}</p>`;
@@ -196,28 +174,33 @@ export class GliderTailShim extends Calculator<ShimStudy> {
   protected renderQuestion(): TemplateResult {
     const words = this.say(tailShimWords);
     const of = (path: DimensionPath): TemplateResult => this.fields.of(path, {disabled: this.locked(path)});
-    const {good} = this;
-    const stack = good?.board.stack ?? {boards: 0, cards: 0, papers: 0};
+    const {good} = this, slips = later(this, loadSlips), {design} = this.state;
+    const stack = good?.planned.stack ?? {boards: 0, cards: 0, papers: 0}, raised = good?.planned.raised ?? this.#edge;
+    /** Beside what was measured, what belongs to the plan says so. */
+    const planned = (surface: Surface): boolean => slips?.measuredAngle(design, surface) !== undefined;
     const again = (): void => { this.requestUpdate(); };
+    const setting = this.#settingWanted();
     return html`<div class="fields">
       ${this.#select('surface', words.surface, this.#surface, Object.entries(words.surfaces), (value) => { this._surface = value === 'wing' ? 'wing' : 'tail'; })}
-      ${first.map(of)}
-      <fieldset class="fields"><legend>${words.stackLegend}</legend>
-        ${this.#select('edge', words.under, good?.board.raised ?? this.#edge, Object.entries(words.edges), (value) => {
+      ${surfaces.map((surface, i) => this.fields.of(first[i] ?? first[0], {
+        disabled: this.locked(first[i] ?? first[0]), ...(planned(surface) && {label: words.planned(this.say(dimensionWords)[first[i] ?? first[0]].label)}),
+      }))}
+      <fieldset class="fields"><legend>${planned(this.#surface) ? words.planned(words.stackLegend) : words.stackLegend}</legend>
+        ${this.#select('edge', words.under, raised, Object.entries(words.edges), (value) => {
           this.#edge = value === 'front' ? 'front' : 'rear';
           this.#setStack(stack, this.#edge);
         })}
         ${(['boards', 'cards', 'papers'] as const).map((name) => this.#select(`stack-${name}`, words[name], String(stack[name]), counts(stack[name]),
-          (value) => { this.#setStack({...stack, [name]: Number(value)}, good?.board.raised ?? this.#edge); }))}
+          (value) => { this.#setStack({...stack, [name]: Number(value)}, raised); }))}
         ${this.#width.render(words.width, again)}${this.#touches.render(words.touches, again)}${this.#overhang.render(words.overhang, again)}
         ${this.#said()}
       </fieldset>
       <fieldset class="fields"><legend>${words.edgeLegend}</legend>
-        ${this.#front.render(words.frontHeight, () => { this.#setEdges(); })}${this.#rear.render(words.rearHeight, () => { this.#setEdges(); })}
+        ${edges[this.#surface].map((path, i) => this.fields.of(path, {disabled: this.locked(path), fine: true, label: i === 0 ? words.frontHeight : words.rearHeight}))}
       </fieldset>
       <fieldset class="fields"><legend>${words.speedLegend}</legend>
-        ${this.#wanted.render(words.wanted)}
-        <button type="button" part="button" ?disabled=${this.#wanted.value === undefined || this.#wanted.wrong || this.locked('arrangement.tailIncidence')} @click=${() => { this.#setForSpeed(); }}>${words.setFor}</button>
+        ${this.#wanted.render(words.wanted, again, setting && !setting.ok ? setting.problems[0] : undefined)}
+        <button type="button" part="button" ?disabled=${!setting?.ok || this.locked('arrangement.tailIncidence')} @click=${() => { this.#setForSpeed(); }}>${words.setFor}</button>
       </fieldset>
       ${this.fields.more(() => others.map(of))}
     </div>`;
@@ -231,7 +214,7 @@ export class GliderTailShim extends Calculator<ShimStudy> {
     }}>${options.map(([value, name]) => html`<option value=${value} ?selected=${value === chosen}>${name}</option>`)}</select></span></div>`;
   }
 
-  /** What a stack, edges or a speed asked for could not be. */
+  /** What a stack asked for could not be. */
   #said(): TemplateResult | typeof nothing {
     return this.#asked.length === 0 ? nothing : html`<p class="problem" part="problem">${this.#asked.map((problem) => explain(this, problem)).join(' ')}</p>`;
   }
@@ -244,19 +227,21 @@ export class GliderTailShim extends Calculator<ShimStudy> {
     this.#take(slips.angleOnSlips(slips.chordOf(design, this.#surface), height, under, this.placing));
   }
 
-  #setEdges(): void {
-    const slips = later(this, loadSlips);
-    const front = this.#front.value, rear = this.#rear.value;
-    if (!slips || front === undefined || rear === undefined) return;
-    this.#take(slips.angleOfEdges(slips.chordOf(this.state.design, this.#surface), front, rear));
+  /** How the tail has to be set for the speed wanted, or why it cannot be; nothing while none is wanted. */
+  #settingWanted(): Outcome<number> | undefined {
+    const {value, wrong} = this.#wanted, slips = later(this, loadSlips);
+    if (value === undefined || wrong || !slips) return undefined;
+    const setting = slips.tailSettingFor(this.state.design, value);
+    if (!setting.ok) return setting;
+    const {tailIncidence} = setting.value, problem = checkValue('arrangement.tailIncidence', tailIncidence);
+    return problem ? refused(problem) : {ok: true, value: tailIncidence};
   }
 
   #setForSpeed(): void {
-    const wanted = this.#wanted.value, slips = later(this, loadSlips);
-    if (wanted === undefined || !slips) return;
-    const setting = slips.tailSettingFor(this.state.design, wanted);
+    const setting = this.#settingWanted();
+    if (!setting?.ok) return;
     this._surface = 'tail';
-    this.#take(setting.ok ? {ok: true, value: setting.value.tailIncidence} : setting);
+    this.#take(setting);
     this.dispatchEvent(new Event('change', {bubbles: true}));
   }
 
@@ -274,7 +259,7 @@ export class GliderTailShim extends Calculator<ShimStudy> {
 
   /** Only where its field is one of those shown here. */
   protected override besideAField(problem: Problem): boolean {
-    return super.besideAField(problem) && shown.has(problem.path ?? '');
+    return super.besideAField(problem) && ([...first, ...others, ...edges[this.#surface]] as readonly string[]).includes(problem.path ?? '');
   }
 
   protected renderWorking(study: ShimStudy): TemplateResult | undefined {

@@ -10,7 +10,7 @@ import type {GliderTailShim} from './tail-shim.js';
 const minus = operator('−');
 
 /** From slips to an angle and from angles to a speed, with this plane's numbers. */
-export function tailShimWorking(host: GliderTailShim, {board, difference, trim}: ShimStudy): TemplateResult {
+export function tailShimWorking(host: GliderTailShim, {now: board, difference, trim}: ShimStudy): TemplateResult {
   const {because, spoken, rows, source} = host.say(tailShimWorkingWords);
   const {place, overhang} = host.placing;
   const length = (value: number): TemplateResult => quantity(host.write(value, 'length', host.system === 'metric' ? {digits: 1} : {}));

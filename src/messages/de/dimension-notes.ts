@@ -79,7 +79,7 @@ const words: typeof dimensionNotes.en = {
   'built.tipRight': 'Dasselbe rechts.',
   'built.wingFront': 'Von der Oberkante des Rumpfs bis zur Unterseite des Flügels an seiner Vorderkante; oder alle vier Kanten vom selben Tisch aus.',
   'built.wingRear': 'Dasselbe an der Hinterkante des Flügels.',
-  'built.tailFront': 'Von der Oberkante des Rumpfs bis zur Unterseite des Höhenleitwerks an seiner Vorderkante. Der Wert geht mit, wenn Streifen geändert werden.',
+  'built.tailFront': 'Von der Oberkante des Rumpfs bis zur Unterseite des Höhenleitwerks an seiner Vorderkante. Nach jeder Änderung der Streifen neu messen.',
   'built.tailRear': 'Dasselbe an der Hinterkante des Höhenleitwerks.',
   'built.leftTipToTail': 'Von der hinteren Ecke der Flügelspitze bis zur Mitte der Hinterkante des Höhenleitwerks; links, wie er fliegt.',
   'built.rightTipToTail': 'Dasselbe rechts.',

@@ -1,9 +1,14 @@
 import type {tailShimWords} from '../en/tail-shim.js';
 
 type Surface = Parameters<typeof tailShimWords.en.flat>[0];
+type Towards = Parameters<typeof tailShimWords.en.towards.more>[0];
 
 const the = (surface: Surface): string => (surface === 'tail' ? 'das Höhenleitwerk' : 'der Flügel');
 const ofThe = (surface: Surface): string => (surface === 'tail' ? 'des Höhenleitwerks' : 'des Flügels');
+
+const edgeOf = (edge: Towards['edge']): string => (edge === 'front' ? 'Vorderkante' : 'Hinterkante');
+const noNearer = (planned: string | undefined): string => planned === undefined ? '' : ` (geplant: ${planned}; mit ganzen Lagen geht es nicht genauer)`;
+const then = (a: Towards): string => `Die Vorderkante zeigt dann **${a.angle}**${noNearer(a.planned)}, und der Gleiter ${a.does}.`;
 
 const words: typeof tailShimWords.en = {
   heading: 'Streifen unter dem Leitwerk: vom Stapel zum Winkel zur Geschwindigkeit',
@@ -14,25 +19,40 @@ const words: typeof tailShimWords.en = {
     ...papers ? [`${String(papers)} Blatt Papier`] : [],
   ].join(', ').replace(/, ([^,]*)$/, ' und $1'),
   flat: (surface) => `Ohne Streifen liegt ${the(surface)} flach auf dem Rumpf.`,
-  set: (a) =>
-    `**${a.stack}** (${a.height}) unter die **${a.edge === 'front' ? 'Vorderkante' : 'Hinterkante'}** ${ofThe(a.surface)} legen: Die Vorderkante zeigt dann **${a.angle}**${
-      a.built === undefined ? '' : ` (${a.built} mit diesen ganzen Lagen)`}.`,
+  set: (a) => `**${a.stack}** (${a.height}) unter die **${edgeOf(a.edge)}** ${ofThe(a.surface)} legen: Die Vorderkante zeigt dann **${a.angle}**${noNearer(a.planned)}.`,
+  measured: (a) => a.angle === undefined ? `Wie gemessen liegt ${the(a.surface)} **eben** auf dem Rumpf.` : `Wie gemessen zeigt die Vorderkante ${ofThe(a.surface)} **${a.angle}**.`,
+  towards: {
+    'in-all': (a) => `Für den Plan herausnehmen, was darunter liegt, und **${a.stack}** (${a.height}) unter die **${edgeOf(a.edge)}** legen: ${then(a)}`,
+    'more': (a) => `Für den Plan **${a.stack}** (${a.height}) **mehr** unter die **${edgeOf(a.edge)}** legen: ${then(a)}`,
+    'less': (a) => `Für den Plan **${a.stack}** (${a.height}) unter der **${edgeOf(a.edge)} herausnehmen**: ${then(a)}`,
+  },
+  asPlanned: 'Das ist wie geplant.',
+  balanceFirst: (by) => `**Zuerst der Schwerpunkt**: Er liegt **${by} zu weit hinten**. Das richten, bevor ein Streifen dazukommt oder weggeht.`,
   up: (angle) => `${angle} nach oben`, down: (angle) => `${angle} nach unten`,
-  flies: (a) => `Der Gleiter fliegt dann mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert.`,
+  flies: {
+    then: (a) => `Der Gleiter fliegt dann mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert.`,
+    now: (a) => `So fliegt der Gleiter mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert.`,
+  },
+  does: {flies: (speed) => `fliegt mit etwa ${speed}`, dives: 'geht nur in den Sturzflug', stalls: 'sackt nur durch', unstable: 'hält keine Geschwindigkeit'},
   unstable: 'Er hält mit keinem Streifen eine Geschwindigkeit: Der Schwerpunkt liegt zu weit hinten, das zuerst richten.',
-  dives: (edge) => `Der Gleiter geht dann nur in den **Sturzflug**: für flaches Gleiten mit Reserve über dem Strömungsabriss die Hinterkante des Höhenleitwerks um weitere ${edge} anheben.`,
-  stalls: (edge) => `Dann **reißt** nur die Strömung **ab**: für flaches Gleiten mit Reserve über dem Strömungsabriss die Hinterkante des Höhenleitwerks um ${edge} senken.`,
+  dives: (a) => `${a.when === 'then' ? 'Der Gleiter geht dann' : 'So geht der Gleiter'} nur in den **Sturzflug**${
+    a.edge === undefined ? '.' : `: für flaches Gleiten mit Reserve über dem Strömungsabriss die Hinterkante des Höhenleitwerks um weitere ${a.edge} anheben.`}`,
+  stalls: (a) => `${a.when === 'then' ? 'Dann' : 'So'} **reißt** nur die Strömung **ab**${
+    a.edge === undefined ? '.' : `: für flaches Gleiten mit Reserve über dem Strömungsabriss die Hinterkante des Höhenleitwerks um ${a.edge} senken.`}`,
   silent: 'Was der Gleiter dann tut, lässt sich noch nicht berechnen.',
   difference: (a) =>
     `Der Flügel steht ${a.wing} zum Rumpf, das Leitwerk ${a.tail}: Es zählt der Unterschied (Einstellwinkeldifferenz), ${a.difference}. Beide um denselben Winkel zu drehen ändert fast nur, wie der Rumpf hängt.`,
-  perMillimetre: (a) => `Weitere ${a.step} unter der Hinterkante des Leitwerks machen den Gleiter ${a.by} ${a.slower ? 'langsamer' : 'schneller'}; herausgenommen wirken sie umgekehrt.`,
+  perStep: (a) => `Weitere ${a.step} Streifen unter der ${edgeOf(a.edge)} ${ofThe(a.surface)} heben diese Kante um ${a.rise}, und der Gleiter ${a.more}${
+    a.less === undefined ? '' : `; mit ${a.step} weniger gilt: Er ${a.less}`}.`,
   rule: 'Ein Streifen unter der Hinterkante senkt die Vorderkante des Leitwerks: Das Leitwerk drückt nach unten, die Nase hebt sich, der Gleiter fliegt langsamer.',
   crushed: (half, angle) => `Schaum gibt nach, und ${half} sind schon ${angle}: am fertigen Gleiter die Höhe beider Kanten messen und hier eintragen.`,
+  again: 'Schaum gibt nach: nach jeder Änderung der Streifen beide Kanten neu messen.',
   surface: 'Streifen unter', surfaces: {tail: 'dem Leitwerk', wing: 'dem Flügel'},
   under: 'Angehobene Kante', edges: {front: 'Vorderkante', rear: 'Hinterkante'},
+  planned: (what) => `${what}, geplant`,
   stackLegend: 'Der Stapel', boards: 'Lagen Platte', cards: 'Stück Karton', papers: 'Blatt Papier',
   width: 'Streifen, vorn bis hinten', touches: 'Oder berührt, ab der anderen Kante', overhang: 'Überstand der anderen Kante',
-  edgeLegend: 'Oder am Gleiter gemessen', frontHeight: 'Vorderkante über dem Rumpf', rearHeight: 'Hinterkante über dem Rumpf',
+  edgeLegend: 'Am Gleiter gemessen', frontHeight: 'Vorderkante über dem Rumpf', rearHeight: 'Hinterkante über dem Rumpf',
   speedLegend: 'Oder von einer Geschwindigkeit aus', wanted: 'Gewünschtes Tempo', setFor: 'So einstellen',
   picture: (a) => `Seitenansicht, ${the(a.surface)} auf dem Rumpf, maßstäblich, Vorderkante links: ${a.angle}, auf Streifen von ${a.height} Höhe.`,
   pictureFlat: (surface) => `Seitenansicht, ${the(surface)} flach auf dem Rumpf, Vorderkante links.`,

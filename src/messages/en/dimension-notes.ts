@@ -77,7 +77,7 @@ export const dimensionNotes = topic<Readonly<Record<DimensionPath, string>>>('di
   'built.tipRight': 'The same on the right.',
   'built.wingFront': 'From the body’s upper edge up to the lower face of the wing at its front edge; or all four edges from one bench.',
   'built.wingRear': 'The same at the wing’s rear edge.',
-  'built.tailFront': 'From the body’s upper edge up to the lower face of the tailplane at its front edge. It goes along when slips are changed.',
+  'built.tailFront': 'From the body’s upper edge up to the lower face of the tailplane at its front edge. After a change of slips measure it again.',
   'built.tailRear': 'The same at the tailplane’s rear edge.',
   'built.leftTipToTail': 'From the rear corner of the wing tip to the middle of the tailplane’s rear edge; left as it flies.',
   'built.rightTipToTail': 'The same on the right.',

@@ -3,7 +3,20 @@ import {topic} from '../topic.js';
 type Surface = 'tail' | 'wing';
 type Edge = 'front' | 'rear';
 
+interface Towards {
+  readonly edge: Edge;
+  readonly stack: string;
+  readonly height: string;
+  readonly angle: string;
+  readonly planned: string | undefined;
+  readonly does: string;
+}
+
 const board = (surface: Surface): string => surface === 'tail' ? 'the tailplane' : 'the wing';
+
+/** Where whole pieces do not come to the angle planned. */
+const noNearer = (planned: string | undefined): string => planned === undefined ? '' : ` (planned: ${planned}; whole pieces come no nearer)`;
+const then = (a: Towards): string => `its front edge then points **${a.angle}**${noNearer(a.planned)}, and the plane ${a.does}.`;
 
 export const tailShimWords = topic('tail-shim', {
   heading: 'Slips under the tail: from a stack to an angle to a speed',
@@ -14,26 +27,44 @@ export const tailShimWords = topic('tail-shim', {
     ...papers ? [papers === 1 ? '1 sheet of paper' : `${String(papers)} sheets of paper`] : [],
   ].join(', ').replace(/, ([^,]*)$/, ' and $1'),
   flat: (surface: Surface) => `Without slips ${board(surface)} lies flat on the body.`,
-  set: (a: {surface: Surface; edge: Edge; stack: string; height: string; angle: string; built: string | undefined}) =>
-    `Put **${a.stack}** (${a.height}) under the **${a.edge} edge** of ${board(a.surface)}: its front edge then points **${a.angle}**${a.built === undefined ? '' : ` (${a.built} with these whole sheets)`}.`,
+  set: (a: {surface: Surface; edge: Edge; stack: string; height: string; angle: string; planned: string | undefined}) =>
+    `Put **${a.stack}** (${a.height}) under the **${a.edge} edge** of ${board(a.surface)}: its front edge then points **${a.angle}**${noNearer(a.planned)}.`,
+  measured: (a: {surface: Surface; angle: string | undefined}) =>
+    a.angle === undefined ? `As measured, ${board(a.surface)} lies **level** on the body.` : `As measured, the front edge of ${board(a.surface)} points **${a.angle}**.`,
+  towards: {
+    'in-all': (a: Towards) => `For the plan take out what lies under it and put **${a.stack}** (${a.height}) under its **${a.edge} edge**: ${then(a)}`,
+    'more': (a: Towards) => `For the plan put **${a.stack}** (${a.height}) **more** under its **${a.edge} edge**: ${then(a)}`,
+    'less': (a: Towards) => `For the plan take **${a.stack}** (${a.height}) **out** from under its **${a.edge} edge**: ${then(a)}`,
+  },
+  asPlanned: 'That is as planned.',
+  balanceFirst: (by: string) => `**Balance first**: it lies **${by} too far back**. Put that right before any slip.`,
   up: (angle: string) => `${angle} up`, down: (angle: string) => `${angle} down`,
-  flies: (a: {speed: string; least: string; most: string; ratio: string}) =>
-    `The plane then flies at **about ${a.speed}** (${a.least} to ${a.most}) and goes about ${a.ratio} times as far as it comes down.`,
+  flies: {
+    then: (a: {speed: string; least: string; most: string; ratio: string}) =>
+      `The plane then flies at **about ${a.speed}** (${a.least} to ${a.most}) and goes about ${a.ratio} times as far as it comes down.`,
+    now: (a: {speed: string; least: string; most: string; ratio: string}) =>
+      `So the plane flies at **about ${a.speed}** (${a.least} to ${a.most}) and goes about ${a.ratio} times as far as it comes down.`,
+  },
+  does: {flies: (speed: string) => `flies at about ${speed}`, dives: 'only dives', stalls: 'only stalls', unstable: 'holds no speed'},
   unstable: 'It holds no speed with any slip: its balance lies too far back, so put that right first.',
-  dives: (edge: string) => `The plane then only **dives**: for a flat glide with speed to spare raise the rear edge of the tailplane by ${edge} more.`,
-  stalls: (edge: string) => `The plane then only **stalls**: for a flat glide with speed to spare lower the rear edge of the tailplane by ${edge}.`,
+  dives: (a: {when: 'then' | 'now'; edge: string | undefined}) =>
+    `${a.when === 'then' ? 'The plane then' : 'So the plane'} only **dives**${a.edge === undefined ? '.' : `: for a flat glide with speed to spare raise the rear edge of the tailplane by ${a.edge} more.`}`,
+  stalls: (a: {when: 'then' | 'now'; edge: string | undefined}) =>
+    `${a.when === 'then' ? 'The plane then' : 'So the plane'} only **stalls**${a.edge === undefined ? '.' : `: for a flat glide with speed to spare lower the rear edge of the tailplane by ${a.edge}.`}`,
   silent: 'What the plane does then cannot be worked out yet.',
   difference: (a: {wing: string; tail: string; difference: string}) =>
     `The wing stands at ${a.wing} to the body and the tail at ${a.tail}: what counts is the difference, ${a.difference}. Turning both by the same angle changes next to nothing but how the body hangs.`,
-  perMillimetre: (a: {step: string; by: string; slower: boolean}) =>
-    `Another ${a.step} under the rear edge of the tail makes it ${a.by} ${a.slower ? 'slower' : 'faster'}; taken out it does the reverse.`,
+  perStep: (a: {surface: Surface; edge: Edge; step: string; rise: string; more: string; less: string | undefined}) =>
+    `Another ${a.step} of slips under the ${a.edge} edge of ${board(a.surface)} raises that edge by ${a.rise}, and the plane ${a.more}${a.less === undefined ? '' : `; with ${a.step} less it ${a.less}`}.`,
   rule: 'A slip under the rear edge lowers the front edge of the tail: the tail pushes down, the nose comes up, the plane flies slower.',
   crushed: (half: string, angle: string) => `Foam gives way, and ${half} is already ${angle}: measure the two edges on the finished plane and type their heights instead.`,
+  again: 'Foam gives way: measure the two edges again after each change of slips.',
   surface: 'Slips under', surfaces: {tail: 'the tail', wing: 'the wing'},
   under: 'Raised edge', edges: {front: 'front edge', rear: 'rear edge'},
+  planned: (what: string) => `${what}, as planned`,
   stackLegend: 'The stack', boards: 'Layers of board', cards: 'Cards', papers: 'Sheets of paper',
   width: 'Slip, front to rear', touches: 'Or touches, from the other edge', overhang: 'Overhang of the other edge',
-  edgeLegend: 'Or as measured on the plane', frontHeight: 'Front edge above the body', rearHeight: 'Rear edge above the body',
+  edgeLegend: 'As measured on the plane', frontHeight: 'Front edge above the body', rearHeight: 'Rear edge above the body',
   speedLegend: 'Or from a speed', wanted: 'Speed wanted', setFor: 'Set the tail for it',
   picture: (a: {surface: Surface; angle: string; height: string}) => `Side view of ${board(a.surface)} on the body, to scale, front edge to the left: ${a.angle}, on slips ${a.height} high.`,
   pictureFlat: (surface: Surface) => `Side view of ${board(surface)} lying flat on the body, front edge to the left.`,

@@ -38,17 +38,17 @@ function studyOf(element: GliderTailShim): ShimStudy {
 }
 
 const angle = (element: GliderTailShim): number => element.state.design.arrangement.tailIncidence * 180 / Math.PI;
-const gliding = () => fixture<GliderTailShim>(html`<glider-tail-shim units="metric" masses="29g@15mm" tail-angle="-1.2°"></glider-tail-shim>`);
+const gliding = () => fixture<GliderTailShim>(html`<glider-tail-shim units="metric" masses="31g@15mm" tail-angle="-1.2°"></glider-tail-shim>`);
 
 describe('<glider-tail-shim>', () => {
   it('says which stack makes the angle, and how fast the plane then flies', async () => {
     const element = await gliding();
-    const {board, trim} = studyOf(element);
+    const {planned: {stack}, trim} = studyOf(element);
     if (!trim.ok) throw new Error('does not glide');
     expect(text(element, 'answer')).to.contain('under the rear edge of the tailplane').and.to.contain('1.2° down')
       .and.to.contain(`flies at about ${trim.value.glide.speed.toFixed(1)} m/s`);
-    expect(text(element, 'answer')).to.contain(element.stackWords(board.stack));
-    expect(text(element, 'aside')).to.contain('what counts is the difference, 1.2°').and.to.match(/Another 1 mm under the rear edge .* [\d.]+ m\/s slower/);
+    expect(text(element, 'answer')).to.contain(`${element.stackWords(stack)} (${(1e3 * stack.height).toFixed(1)} mm)`);
+    expect(text(element, 'aside')).to.contain('what counts is the difference, 1.2°').and.to.contain('Another 1 mm of slips under the rear edge of the tailplane raises that edge by 1.1 mm');
     expect(tidy(element.shadowRoot?.querySelector('.caution')?.textContent)).to.contain('away from faces, eyes and roads');
   });
 
@@ -64,21 +64,77 @@ describe('<glider-tail-shim>', () => {
     expect(text(element, 'answer')).to.contain('Without slips the tailplane lies flat on the body');
   });
 
-  it('sets it from the edges as measured, and from a speed', async () => {
+  it('says of another millimetre the speed that it then says with it', async () => {
     const element = await gliding();
-    await type(element, 'edge-rear', '2');
-    expect(angle(element)).to.be.closeTo(-Math.asin(2 / 78) * 180 / Math.PI, 1e-9);
-    await type(element, 'edge-front', '2.5');
-    expect(angle(element)).to.be.closeTo(Math.asin(0.5 / 78) * 180 / Math.PI, 1e-9);
+    const [, more = '', less = ''] = /raises that edge by [\d.]+ mm, and the plane flies at (about [\d.]+ m\/s); with 1 mm less it flies at (about [\d.]+ m\/s)\./.exec(text(element, 'aside')) ?? [];
+    // two cards are a millimetre
+    const {cards} = studyOf(element).planned.stack;
+    await choose(element, 'stack-cards', String(cards + 2));
+    expect(text(element, 'answer')).to.contain(`flies at ${more}`);
+    await choose(element, 'stack-cards', String(cards - 2));
+    expect(text(element, 'answer')).to.contain(`flies at ${less}`);
+  });
+
+  it('counts the edges as measured before the plan, and leaves them as they were typed', async () => {
+    const element = await gliding();
+    await type(element, 'field-built.tailRear', '2');
+    expect(tidy(element.shadowRoot?.querySelector('[id="field-built.tailFront-problem"]')?.textContent)).to.contain('Measure this one too');
+    await type(element, 'field-built.tailFront', '2.5');
+    const {now, trim} = studyOf(element);
+    expect(now.angle).to.be.closeTo(Math.asin(0.5 / 78), 1e-12);
+    expect(angle(element)).to.be.closeTo(-1.2, 1e-9);
+    const speed = trim.ok ? `So the plane flies at about ${trim.value.glide.speed.toFixed(1)} m/s` : 'So the plane only dives';
+    expect(text(element, 'answer')).to.contain(`As measured, the front edge of the tailplane points 0.4° up. ${speed}`);
+    expect(text(element, 'aside')).to.contain('the tail at 0.4°');
+    await choose(element, 'stack-cards', '5');
+    expect(field(element, 'field-built.tailRear').value).to.equal('2');
+    expect(studyOf(element).now.angle).to.equal(now.angle);
+    expect(text(element, 'answer')).to.contain('As measured, the front edge of the tailplane points 0.4° up').and.to.contain('For the plan take out what lies under it and put 5 cards');
+  });
+
+  it('names each speed beside its own angle: that of the measured edges, and that of the plan', async () => {
+    const page = await fixture(html`<div><glider-design id="halfpenny-shim" src="/demo/halfpenny.json" units="metric"></glider-design><glider-tail-shim design="halfpenny-shim"></glider-tail-shim></div>`);
+    const element = there(page.querySelector('glider-tail-shim'));
+    await until(() => element.state.design.name === 'Halfpenny' && text(element, 'answer').includes('flies'));
+    expect(text(element, 'answer')).to.contain('6 cards and 3 sheets of paper (3.3 mm)').and.to.contain('points 3° down. The plane then flies at about 5.5 m/s');
+    await type(element, 'field-built.tailFront', '0');
+    await type(element, 'field-built.tailRear', '2');
+    expect(text(element, 'answer')).to.contain('points 1.5° down. So the plane flies at about 7.0 m/s')
+      .and.to.contain('For the plan put 3 cards and 1 sheet of paper (1.6 mm) more under its rear edge: its front edge then points 3° down, and the plane flies at about 5.5 m/s.');
+    expect(text(element, 'aside')).to.contain('the tail at −1.5°').and.to.contain('the difference, 1.5°');
+    await until(() => element.shadowRoot?.querySelector('svg text'));
+    const drawn = (): string[] => [...element.shadowRoot?.querySelectorAll('svg text') ?? []].map((one) => tidy(one.textContent));
+    await until(() => drawn().includes('1.5° down'));
+    expect(drawn()).to.include('2.0 mm');
+    expect(tidy(element.shadowRoot?.querySelector('label[for="field-arrangement.tailIncidence"]')?.textContent)).to.equal('Tail angle, as planned');
+  });
+
+  it('puts a balance that lies too far back before any slip', async () => {
+    const element = await fixture<GliderTailShim>(html`<glider-tail-shim units="metric" masses="28.5g@15mm" tail-angle="-6°"></glider-tail-shim>`);
+    const {behind = NaN, trim} = studyOf(element);
+    expect(trim.ok ? 'glides' : trim.problems[0]?.code).to.equal('trim-stalls');
+    expect(text(element, 'answer')).to.match(new RegExp(`^Balance first: it lies ${(1e3 * behind).toFixed(0)} mm too far back`)).and.to.contain('only stalls.').and.not.to.contain('lower the rear edge');
+  });
+
+  it('says at its field, while it is typed, that a speed cannot be', async () => {
+    const element = await gliding();
+    const button = (): HTMLButtonElement => there(element.shadowRoot?.querySelector<HTMLButtonElement>('.fields button'));
+    await type(element, 'speed-wanted', '2');
+    expect(tidy(element.shadowRoot?.querySelector('#speed-wanted-problem')?.textContent)).to.contain('it stalls below');
+    expect(field(element, 'speed-wanted').getAttribute('aria-invalid')).to.equal('true');
+    expect(button().disabled).to.equal(true);
+    await type(element, 'speed-wanted', '7');
+    expect(tidy(element.shadowRoot?.querySelector('#speed-wanted-problem')?.textContent)).to.equal('');
+    expect(button().disabled).to.equal(false);
+  });
+
+  it('sets the angle from a speed', async () => {
+    const element = await gliding();
     await type(element, 'speed-wanted', '7');
     there(element.shadowRoot?.querySelector<HTMLButtonElement>('.fields button')).click();
     await element.updateComplete;
     const {trim} = studyOf(element);
     expect(trim.ok ? trim.value.glide.speed : NaN).to.be.closeTo(7, 0.01);
-    await type(element, 'speed-wanted', '2');
-    there(element.shadowRoot?.querySelector<HTMLButtonElement>('.fields button')).click();
-    await element.updateComplete;
-    expect(element.shadowRoot?.textContent).to.contain('it stalls below');
   });
 
   it('puts slips under the wing the same way', async () => {
@@ -91,7 +147,7 @@ describe('<glider-tail-shim>', () => {
   it('tells of a plane that does not glide what it needs', async () => {
     const element = await fixture<GliderTailShim>(html`<glider-tail-shim units="metric"></glider-tail-shim>`);
     expect(text(element, 'answer')).to.contain('its balance lies too far back');
-    await type(element, 'field-ballast.masses', '29g@15mm');
+    await type(element, 'field-ballast.masses', '31g@15mm');
     await type(element, 'field-arrangement.tailIncidence', '3');
     expect(text(element, 'answer')).to.match(/only dives: for a flat glide with speed to spare raise the rear edge of the tailplane by [\d.]+ mm more/);
     await type(element, 'field-arrangement.tailIncidence', '-10');
