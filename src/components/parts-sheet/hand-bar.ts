@@ -51,7 +51,7 @@ function told(host: GliderElement, hand: Hand): string {
   if (hand.isAsking) return words.asking;
   const {part, placed: {x, y}, number} = piece;
   const where = {part: `${String(number)} ${pieceName(host, part)}`, across: host.write(x, 'length', {fraction: 32}), up: host.write(y, 'length', {fraction: 32})};
-  return hand.isMoved ? words.moved(where) : hand.holdsInHand ? words.held(where) : words.lies(where);
+  return hand.isMoved ? words.moved(where) : hand.holdsInHand ? words.held(where) : `${words.lies(where)} ${words.handKeys}`;
 }
 
 type Problem = NonNullable<Hand['refusal']>;

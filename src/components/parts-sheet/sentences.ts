@@ -21,6 +21,9 @@ function sentenceOf(host: GliderElement, found: Found): string {
   const leftover = cut.leftover && kept(host, cut.leftover);
   const from = cut.sheets + cut.oldPieces === 1 ? 'one' : cut.plans.length === 1 ? 'each' : 'last';
   const missing = missingFrom(found);
+  if (missing.length > 0 && missing.every(({problem}) => problem.code === 'sheets-run-out')) {
+    return words.boardsRunOut({sheets: cut.sheets + cut.oldPieces, sheet, kits: kits + found.spare});
+  }
   if (missing.length > 0) return words.doesNotFit({missing: missing.map(({id}) => id), sheets: cut.sheets, sheet});
   if (wanted === 'gliders') {
     return gliders === 0 ? words.givesNone({sheets, needed: cut.sheets, sheet})

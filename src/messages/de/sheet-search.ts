@@ -34,8 +34,9 @@ const words: typeof sheetSearchWords.en = {
   putBack: 'Zurücklegen',
   letAllGo: 'Alle loslassen',
   manyHeld: (n) => (n === 1 ? 'Ein Teil ist festgehalten.' : `${n} Teile sind festgehalten.`),
-  handHelp: 'Ein Teil im Bild ziehen oder in der Liste wählen: Pfeiltasten verschieben es (mit der Umschalttaste zehnmal so weit), R dreht es, die Eingabetaste hält es fest oder lässt es los, Escape legt es zurück.',
-  handHelpTouch: 'Ein Teil im Bild ziehen oder in der Liste wählen; dann dreht „Drehen“ es, und „Hier festhalten“ hält es, wo es liegt. Mit Tasten: Pfeiltasten verschieben es (mit der Umschalttaste zehnmal so weit), R dreht es, die Eingabetaste hält es fest oder lässt es los, Escape legt es zurück.',
+  handHelp: 'Ein Teil im Bild ziehen oder in der Liste wählen und die Tabulatortaste drücken: dann verschieben es Pfeiltasten (mit der Umschalttaste zehnmal so weit), R dreht es, die Eingabetaste im Bild hält es fest oder lässt es los, Escape legt es zurück.',
+  handKeys: 'Tasten, sobald die Liste mit der Tabulatortaste verlassen ist: Pfeile verschieben es, R dreht es, Escape legt es zurück.',
+  handHelpTouch: 'Ein Teil im Bild ziehen oder in der Liste wählen; dann dreht „Drehen“ es, und „Hier festhalten“ hält es, wo es liegt. Mit Tasten: nach dem Wählen die Tabulatortaste, dann verschieben es Pfeiltasten (mit der Umschalttaste zehnmal so weit), R dreht es, die Eingabetaste hält es fest oder lässt es los, Escape legt es zurück.',
   bench: 'Die Platte, ein Teil in der Hand',
 };
 

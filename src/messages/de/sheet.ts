@@ -47,6 +47,8 @@ const words: typeof sheetWords.en = {
   spares: (a) => `Das ${a.wanted === 1 ? 'ist' : 'sind'} ${gliders(a.wanted)} und ${a.spare === 1 ? 'einer' : few[a.spare] ?? String(a.spare)} in Reserve.`,
   cost: (a) => `Bei ${a.sheet} je Platte kostet die Platte insgesamt ${a.all}${a.each === undefined ? '' : `, ${a.each} je Gleiter`}.`,
   runOut: (a) => `Die vorhandenen Platten reichen nicht für ${a.count === 1 ? 'ein' : few[a.count] ?? String(a.count)} Stück von diesem Teil: ${parts[a.part]}.`,
+  boardsRunOut: (a) =>
+    `${capital(sheets(a.sheets))} von ${a.sheet} ${a.sheets === 1 ? 'reicht' : 'reichen'} **nicht für ${gliders(a.kits)}**${a.kits > 1 ? ': mehr Platten nehmen oder fragen, wie viele Gleiter sie ergeben' : ''}.`,
   lengthOf: (a) => `${a.part} ${a.nth}/${a.of}`,
   oldPiece: (title) => `${title} (Reststück)`,
   doesNotFit: (a) =>

@@ -35,7 +35,8 @@ export const sheetSearchWords = topic('sheet-search', {
   putBack: 'Put back',
   letAllGo: 'Let all go',
   manyHeld: (n: number) => (n === 1 ? 'One part is held.' : `${n} parts are held.`),
-  handHelp: 'Drag a part in the picture, or pick it in the list: arrow keys move it (with Shift ten times as far), R turns it, Enter holds it or lets it go, Escape puts it back.',
-  handHelpTouch: 'Drag a part in the picture, or pick it in the list; then “Turn” turns it and “Hold here” keeps it where it is. With a keyboard: arrow keys move it (with Shift ten times as far), R turns it, Enter holds it or lets it go, Escape puts it back.',
+  handHelp: 'Drag a part in the picture, or pick it in the list and press Tab: then arrow keys move it (with Shift ten times as far), R turns it, Enter in the picture holds it or lets it go, Escape puts it back.',
+  handKeys: 'Keys, once the list is left with Tab: arrows move it, R turns it, Escape puts it back.',
+  handHelpTouch: 'Drag a part in the picture, or pick it in the list; then “Turn” turns it and “Hold here” keeps it where it is. With a keyboard, press Tab after picking: arrow keys move it (with Shift ten times as far), R turns it, Enter holds it or lets it go, Escape puts it back.',
   bench: 'The sheet, with one part in hand',
 });

@@ -38,6 +38,8 @@ export const sheetWords = topic('sheet', {
   spares: (a: {wanted: number; spare: number}) => `That is ${gliders(a.wanted)} and ${few[a.spare] ?? String(a.spare)} to spare.`,
   cost: (a: {sheet: string; all: string; each: string | undefined}) => `At ${a.sheet} a sheet the board costs ${a.all}${a.each === undefined ? '' : `, ${a.each} a glider`}.`,
   runOut: (a: {part: PartId; count: number}) => `The boards at hand do not do for ${counted(a.count, 'piece', 'pieces')} of this part: ${parts[a.part].toLowerCase()}.`,
+  boardsRunOut: (a: {sheets: number; sheet: string; kits: number}) =>
+    `${capital(sheets(a.sheets))} of ${a.sheet} ${a.sheets === 1 ? 'is' : 'are'} **not enough for ${gliders(a.kits)}**${a.kits > 1 ? ': take more boards, or ask how many gliders they give' : ''}.`,
   lengthOf: (a: {part: string; nth: number; of: number}) => `${a.part} ${a.nth}/${a.of}`,
   oldPiece: (title: string) => `${title} (left over from before)`,
   doesNotFit: (a: {missing: readonly PartId[]; sheets: number; sheet: string}) =>

@@ -378,6 +378,22 @@ describe('a part in hand', () => {
     return button;
   };
 
+  it('is moved by keyboard once it was picked from the list and the list was left', async () => {
+    const element = await ended(html`<glider-parts-sheet></glider-parts-sheet>`);
+    one(element, 'details.hand').setAttribute('open', '');
+    await until(() => element.shadowRoot?.querySelector('#field-in-hand') !== null, 'the list is there');
+    const list = one(element, '#field-in-hand') as HTMLSelectElement;
+    list.focus();
+    list.value = '4';
+    list.dispatchEvent(new Event('change'));
+    await element.updateComplete;
+    expect(text(element, '.told')).to.match(/^4 Tailplane lies .*Tab/);
+    await sendKeys({press: 'Tab'});
+    await sendKeys({press: 'ArrowUp'});
+    await element.updateComplete;
+    expect(text(element, '.told')).to.match(/^4 Tailplane moved/);
+  });
+
   it('is moved, turned and held by keyboard; the rest lies round it; it can be let go', async () => {
     const element = await ended(html`<glider-parts-sheet></glider-parts-sheet>`);
     const {placed: before} = result(element).cut.plans.flatMap(({pieces}) => pieces).find(({number}) => number === 4) ?? {};
@@ -448,6 +464,14 @@ describe('a part in hand', () => {
     await until(() => /^4 Tailplane is held/.test(text(element, '.told')), 'it is held');
     const {width, height} = one(element, '.grip').getBoundingClientRect();
     expect(Math.min(width, height)).to.be.at.least(43.9);
+  });
+});
+
+describe('boards that run out', () => {
+  it('are told from parts that are too large: the boards are not enough', async () => {
+    const element = await ended(html`<glider-parts-sheet kits="12" at-hand="2"></glider-parts-sheet>`);
+    expect(text(element, '[part=answer]')).to.contain('Two sheets of 700 × 500 mm are not enough for 12 gliders: take more boards');
+    expect(text(element, '[part=answer]')).not.to.contain('not fit');
   });
 });
 
