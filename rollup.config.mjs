@@ -29,7 +29,7 @@ const npm = {
 };
 
 /** For pages without a build step: one self-contained entry per element, and what they share in chunks. */
-const cdn = {
+export const cdn = {
   // beside the chunk that starts it
   input: {all, ...Object.fromEntries(elements.map(({tag, define}) => [tag, define])), 'chunks/search-worker': worker},
   onwarn, plugins: smallest,

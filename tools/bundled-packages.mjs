@@ -1,8 +1,19 @@
+import {existsSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
 import {build} from 'esbuild';
 
+const root = fileURLToPath(new URL('..', import.meta.url));
+
 /** Packages that are no plain modules, or bring some that are not: each is made into one, for the page and for the bundles. The last is for tests. */
-const names = ['jspdf', 'svg2pdf.js', 'dxf-writer', 'jstat', 'papaparse', 'dxf-parser'];
+const names = ['jspdf', 'svg2pdf.js', 'dxf-writer', 'jstat', 'papaparse', '@svgdotjs/svg.js', 'dxf-parser'];
+
+/**
+ * Of svg.js only the class of an <svg> and what that needs: the pen gives nodes their attributes and asks for no more. With its animation, its ready-made
+ * shapes and gradients, which its main module fits to every node, it would be more than twice as large. Versions
+ * that come as one file come whole.
+ */
+const svgClass = './node_modules/@svgdotjs/svg.js/src/elements/Svg.js';
+const parts = existsSync(`${root}${svgClass}`) ? {'@svgdotjs/svg.js': `export {default as Svg} from '${svgClass}';`} : {};
 const served = '/bundled-packages/';
 
 // jspdf offers to print web pages by these; it loads them only when asked to, and nobody here asks
@@ -22,7 +33,7 @@ const bundles = new Map();
 function bundleOf(name) {
   if (!bundles.has(name)) {
     bundles.set(name, build({
-      entryPoints: [name], absWorkingDir: fileURLToPath(new URL('..', import.meta.url)),
+      ...name in parts ? {stdin: {contents: parts[name], resolveDir: root}} : {entryPoints: [name]}, absWorkingDir: root,
       bundle: true, format: 'esm', target: 'es2022', conditions: ['production', 'browser'], external: names.filter((other) => other !== name),
       minify: true, plugins: [withoutUnused], write: false, logLevel: 'silent', legalComments: 'none',
     }).then(({outputFiles: [file]}) => file.text));

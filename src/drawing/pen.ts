@@ -1,4 +1,4 @@
-import {SVG} from '@svgdotjs/svg.js';
+import {Svg} from '@svgdotjs/svg.js';
 import type {Element as SvgElement} from '@svgdotjs/svg.js';
 import type {Ink} from './ink.js';
 import type {View} from './view.js';
@@ -49,7 +49,7 @@ export class Pen {
   readonly ink: Ink;
   /** Millimetres per pixel of the view. */
   u = 1;
-  #root: SvgElement;
+  #root: Svg;
   #nodes = new Map<string, {node: SvgElement; tag: string}>();
   #fresh = new Set<string>();
   #order: string[] = [];
@@ -57,7 +57,7 @@ export class Pen {
 
   constructor(svg: SVGSVGElement, ink: Ink, id = 'g') {
     this.ink = ink;
-    this.#root = SVG(svg);
+    this.#root = new Svg(svg);
     this.#id = id;
   }
 

@@ -5,7 +5,6 @@ import type {QuantityKind} from '../units/kinds.js';
 import {finVolume} from './fin-volume.js';
 import {flightOf, type Flight, type Trim} from './flight.js';
 import {flyingPlane, type FlyingPlane} from './flying-plane.js';
-import {motionOf} from './motion.js';
 
 const mapped = <T, R>(outcome: Outcome<T>, pick: (value: T) => R): Outcome<R> => outcome.ok ? good(pick(outcome.value)) : outcome;
 
@@ -26,7 +25,7 @@ const trimOf = (design: GliderDesign): Outcome<Trim> => {
 const ofTrim = (kind: QuantityKind, pick: (trim: Trim) => number, digits?: number): DerivedValue =>
   estimate(kind, (design) => mapped(trimOf(design), pick), digits);
 
-/** How a plane flies: as it is built, at its best, and how steadily. */
+/** How a plane flies: as it is built, at its best, and how steadily. How it swings is in `motion-values.ts`. */
 export const flightValues: Readonly<Record<string, DerivedValue>> = {
   speed: ofTrim('speed', ({glide}) => glide.speed),
   /** A plane is thrown as fast as it flies. */
@@ -43,13 +42,4 @@ export const flightValues: Readonly<Record<string, DerivedValue>> = {
   /** Behind the wing's leading edge at the root. */
   neutralPoint: ofPlane('length', ({neutralPoint}) => neutralPoint, 0),
   finVolume: {...estimate('count', (design) => mapped(flyingPlane(design), (plane) => finVolume(plane, design)), 3), about: false},
-  /** Seconds; nothing but a number, for want of a unit of time. */
-  phugoidPeriod: estimate('count', phugoidPeriod, 1),
 };
-
-function phugoidPeriod(design: GliderDesign): Outcome<number> {
-  const motion = motionOf(design);
-  if (!motion.ok) return motion;
-  const period = motion.value.phugoid.find(({period}) => period !== undefined)?.period;
-  return period === undefined ? {ok: false, problems: [{code: 'no-such-value', args: {name: 'flight.phugoidPeriod'}}]} : good(period);
-}

@@ -5,15 +5,17 @@ import type {DesignHandle} from '../../calc/design/store.js';
 import type {Outcome, Problem} from '../../calc/problem.js';
 import {commonWords} from '../../messages/en/common.js';
 import {Announcer} from './announcer.js';
+import {calculatorStyles} from './calculator-styles.js';
 import {GliderElement} from './element.js';
 import {emphasised, plain} from './emphasis.js';
 import {equationStyles} from './equation-styles.js';
 import {explain} from './explain.js';
-import {unreadGlider} from './unread-glider.js';
+import {fieldStyles} from './field-styles.js';
 import {Fields} from './fields.js';
 import {figureStyles} from './figure.js';
 import {reckoned} from './reckoned.js';
-import {baseStyles, calculatorStyles, fieldStyles} from './styles.js';
+import {baseStyles} from './styles.js';
+import {unreadGlider} from './unread-glider.js';
 
 /** The answer in words: one sentence to act on, what is exact set between `**`, and what follows from it. */
 export interface Answer {

@@ -4,8 +4,9 @@ import {dimensionPaths, isDimensionPath} from '../../calc/design/dimensions.js';
 import type {DimensionPath} from '../../calc/design/dimensions.js';
 import {GliderElement} from '../base/element.js';
 import {explain} from '../base/explain.js';
+import {fieldStyles} from '../base/field-styles.js';
 import {Fields} from '../base/fields.js';
-import {baseStyles, fieldStyles} from '../base/styles.js';
+import {baseStyles} from '../base/styles.js';
 
 const asList = (text: string | undefined): readonly string[] => (text ?? '').split(/[\s,]+/).filter(Boolean);
 

@@ -5,6 +5,7 @@ import {finVolume, tailVolume} from '../../../src/calc/flight/fin-volume.js';
 import {flightCheck, sinkBand, speedBand, type FlightCheck, type Measure} from '../../../src/calc/flight/flight-check.js';
 import {flightValues} from '../../../src/calc/flight/flight-values.js';
 import {flightOf} from '../../../src/calc/flight/flight.js';
+import {motionOf} from '../../../src/calc/flight/motion.js';
 import type {MeasureId} from '../../../src/calc/flight/usual-ranges.js';
 import {derivedValue} from '../../../src/calc/values.js';
 
@@ -121,6 +122,10 @@ describe('values of the flight', () => {
     expect(await value('stallSpeed')).to.equal(flight.value.stall);
     expect(await value('bestSpeed')).to.equal(flight.value.best.speed);
     expect(await value('staticMargin')).to.equal(flight.value.plane.margin);
+    const motion = motionOf(design);
+    if (!motion.ok) throw new Error('no motion');
+    expect(await value('phugoidPeriod')).to.equal(motion.value.phugoid[0]?.period);
+    expect(await derivedValue('flight.unheardOf')).to.equal(undefined);
   });
 
   it('of an unstable plane give a reason, except for its margin, neutral point and fins', () => {
