@@ -1,3 +1,4 @@
+import {planeBalance, type PlaneBalance} from '../balance/plane-balance.js';
 import {withValues, type GliderDesign} from '../design/design.js';
 import type {DimensionPath} from '../design/dimensions.js';
 import {flightOf, type Trim} from '../flight/flight.js';
@@ -8,6 +9,7 @@ import {memo} from '../memo.js';
 import {good, type Outcome} from '../problem.js';
 import {asBuilt, measurements, type AsBuilt} from './as-built.js';
 import {crookedAsBuilt} from './crooked.js';
+import {withoutAddedWeights} from './planned-weights.js';
 import {plannedSizes, type PlannedSizes} from './planned-sizes.js';
 import {metricSteps, tolerancesOf, type Steps, type Truth, type TruthId} from './tolerances.js';
 
@@ -19,6 +21,8 @@ export interface AsBuiltStudy {
   readonly planned: {readonly plane: FlyingPlane; readonly trim: Outcome<Trim>};
   readonly plane: FlyingPlane;
   readonly trim: Outcome<Trim>;
+  /** Where it balances as measured, beside where it should. */
+  readonly balance: PlaneBalance;
   /** What is crooked, and the flight with it; missing where nothing is, or where it does not glide. */
   readonly turn?: {readonly crooked: Crooked; readonly track: TurnTrack};
   /** Of the plane as measured, or else as planned; empty where neither glides. */
@@ -34,9 +38,11 @@ const trimOf = (design: GliderDesign): Outcome<Trim> => {
 };
 
 const stage = memo((design: GliderDesign, steps: Steps): Outcome<AsBuiltStudy> => {
-  const plan = unmeasured(design);
-  const plane = flyingPlane(design), planned = flyingPlane(plan);
+  const built = asBuilt(design), bare = unmeasured(design);
+  const plan = built.counted.includes('measured.balance') ? withoutAddedWeights(bare) : bare;
+  const plane = flyingPlane(design), planned = flyingPlane(plan), balance = planeBalance(design);
   if (!plane.ok) return plane;
+  if (!balance.ok) return balance;
   if (!planned.ok) return planned;
   const crooked = crookedAsBuilt(design);
   const bent = crooked.ok && (crooked.value.fin !== 0 || crooked.value.tipMass !== 0);
@@ -44,7 +50,7 @@ const stage = memo((design: GliderDesign, steps: Steps): Outcome<AsBuiltStudy> =
   const track = bent && trim.ok ? turnTrack(design, crooked.value, {thrown: rightThrow(trim.value.glide, design.launch)}) : undefined;
   const truths = tolerancesOf(design, steps), before = truths.ok ? truths : tolerancesOf(plan, steps);
   return good({
-    design, built: asBuilt(design), sizes: plannedSizes(plan), planned: {plane: planned.value, trim: trimOf(plan)}, plane: plane.value, trim,
+    design, built, balance: balance.value, sizes: plannedSizes(plan), planned: {plane: planned.value, trim: trimOf(plan)}, plane: plane.value, trim,
     ...(bent && track?.ok && {turn: {crooked: crooked.value, track: track.value}}), truths: before.ok ? before.value : [],
   });
 });
@@ -52,8 +58,11 @@ const stage = memo((design: GliderDesign, steps: Steps): Outcome<AsBuiltStudy> =
 /** What measuring tells about a finished plane. Refused as `flyingPlane`. */
 export const asBuiltStudy = (design: GliderDesign, steps: Steps = metricSteps): Outcome<AsBuiltStudy> => stage(design, steps);
 
-/** How far a measured plane is out of true, m, for each thing that was measured so that it counts: what the tolerances are to be held against. */
-export function outOfTrue({design, sizes, planned, plane, built: {counted}}: AsBuiltStudy): Readonly<Partial<Record<TruthId, number>>> {
+/**
+ * How far a measured plane is out of true, m, for each thing that was measured so that it counts: what the tolerances are to be held against. A balance is out by as
+ * much as it lies outside its target.
+ */
+export function outOfTrue({design, sizes, balance, built: {counted}}: AsBuiltStudy): Readonly<Partial<Record<TruthId, number>>> {
   const {hollow, tipLeft, tipRight, tailFront, tailRear, leftTipToTail, rightTipToTail, bow} = design.built;
   const off: Partial<Record<TruthId, number>> = {};
   const note = (id: TruthId, path: DimensionPath, measured: number | undefined, plan: number | undefined): void => {
@@ -64,7 +73,8 @@ export function outOfTrue({design, sizes, planned, plane, built: {counted}}: AsB
   note('skew', 'built.leftTipToTail', leftTipToTail, rightTipToTail);
   note('bow', 'built.bow', bow, 0);
   note('tail', 'built.tailRear', tailRear, tailFront === undefined ? undefined : tailFront + sizes.tail);
-  // what is kept is the balance without the weights listed: with them, as the plan has it
-  note('balance', 'measured.balance', plane.balance, planned.plane.balance);
+  // not against the plan's own place: anywhere in the target is right, and a weight that brought it there is no fault
+  const {at, heavy, target: {from, to}} = balance;
+  note('balance', 'measured.balance', at, heavy === 'nose' ? from : heavy === 'tail' ? to : at);
   return off;
 }

@@ -2,7 +2,7 @@ import {withValues, type GliderDesign} from '../design/design.js';
 import {flightOf, type Flight, type Trim} from '../flight/flight.js';
 import {loadedWith, balancedAt, type FlyingPlane} from '../flight/flying-plane.js';
 import {glideAt} from '../flight/glide.js';
-import {liftOf, trimmedAt} from '../flight/trimmed.js';
+import {liftOf, mostLift, trimmedAt} from '../flight/trimmed.js';
 import {rightThrow} from '../flight/simulation/as-gliding.js';
 import {straight, type Crooked} from '../flight/simulation/crooked.js';
 import {turnSeen} from '../flight/simulation/turn-seen.js';
@@ -25,7 +25,7 @@ export interface Truth {
   readonly kind: 'length' | 'mass';
   /** The step that is looked at: a millimetre or a gram, or as asked. */
   readonly step: number;
-  /** What the step does to the glide; missing where it turns the plane and does no more. */
+  /** What the step does to the glide, by flying it; missing where it turns the plane and does no more, and with `turn` where the plane with it dives or stalls. */
   readonly glide?: {readonly speed: number; readonly ratio: number};
   /** The glide from the design's hand height with the step, by `turnTrack`, or why there is none; missing where the step does not turn it. */
   readonly turn?: Outcome<TurnTrack>;
@@ -56,7 +56,7 @@ const stage = memo((design: GliderDesign, steps: Steps): Outcome<readonly Truth[
 
 /**
  * How true is true enough: for each thing that a builder can check, what a step off does to this plane and how much it bears, what
- * matters most first. Changes of the glide by flying the changed plane a tenth of the step either way. Turns by following the plane with the step, and nothing else
+ * matters most first. Changes of the glide by flying the plane with the step; as much as it bears by a tenth of that either way. Turns by following the plane with the step, and nothing else
  * crooked, through its glide from the design's hand height until it lands; as much as it bears by following it with more or less until the circle is just as small as it may be, or it just does not roll over.
  *
  * Refused with why there is no glide, as `flightOf`.
@@ -65,19 +65,22 @@ export const tolerancesOf = (design: GliderDesign, steps: Steps = metricSteps): 
 
 function ofGlide(design: GliderDesign, {plane, air}: Flight, {glide}: Trim, steps: Steps): Truth[] {
   const {built, wingAt, tailChord, mass, balance} = plane;
-  /** Speed and glide ratio with so much of a change; nothing where it would not glide. */
-  const flown = (changed: FlyingPlane | undefined, setting = built): {readonly speed: number; readonly ratio: number} | undefined => {
+  /** Speed and glide ratio with so much of a change, and whether its wing carries it so; nothing where it would not glide. */
+  const flown = (changed: FlyingPlane | undefined, setting = built): {readonly speed: number; readonly ratio: number; readonly carries: () => boolean} | undefined => {
     if (!changed || !(changed.margin > 0)) return undefined;
-    const trimmed = trimmedAt(changed, setting);
-    if (!(liftOf(changed, trimmed) > 0)) return undefined;
+    const trimmed = trimmedAt(changed, setting), lift = liftOf(changed, trimmed);
+    if (!(lift > 0)) return undefined;
     const {speed, ratio} = glideAt(changed, trimmed, air);
-    return {speed, ratio: ratio.usual};
+    return {speed, ratio: ratio.usual, carries: () => lift <= mostLift(changed).usual};
   };
   const truth = (id: TruthId, kind: Truth['kind'], at: (amount: number) => ReturnType<typeof flown>): Truth[] => {
     const step = steps[kind], small = step / 10, more = at(small), less = at(-small);
     if (!more || !less) return [];
-    const per = (pick: 'speed' | 'ratio'): number => (more[pick] - less[pick]) / 2 / small;
-    return [{id, kind, step, glide: {speed: per('speed') * step, ratio: per('ratio') * step}, within: smallEnough.speed * glide.speed / Math.abs(per('speed'))}];
+    const whole = at(step);
+    return [{
+      id, kind, step, within: smallEnough.speed * glide.speed * 2 * small / Math.abs(more.speed - less.speed),
+      ...(whole?.carries() && {glide: {speed: whole.speed - glide.speed, ratio: whole.ratio - glide.ratio.usual}}),
+    }];
   };
   const {hollow} = plannedSizes(design);
   const real = asBuilt(design).counted.includes('built.hollow') ? design.built.hollow : hollow;
@@ -87,7 +90,7 @@ function ofGlide(design: GliderDesign, {plane, air}: Flight, {glide}: Trim, step
   };
   return [
     ...real !== undefined && real > millimetre / 10 ? truth('hollow', 'length', (amount) => flown(flatter(amount))) : [],
-    ...truth('tail', 'length', (amount) => flown(plane, {...built, tailIncidence: built.tailIncidence - Math.asin(amount / tailChord)})),
+    ...truth('tail', 'length', (amount) => flown(plane, {...built, tailIncidence: -Math.asin(Math.sin(-built.tailIncidence) + amount / tailChord)})),
     ...truth('balance', 'length', (amount) => flown(balancedAt(plane, mass, balance + amount))),
     ...truth('nose', 'mass', (amount) => flown(loadedWith(plane, amount, -wingAt))),
   ];

@@ -97,6 +97,8 @@ export class GliderAsBuilt extends Calculator<AsBuiltStudy> {
 
   readonly #ticks: Ticks = new Set();
   readonly #weighing = new Weighing(this);
+  /** Whose readings these are: of which design, and of which of the gliders that were put into it. */
+  #glider: {readonly source: unknown; readonly gliders: number | undefined} | undefined;
   #picturing: typeof Picturing | undefined;
   readonly #figure = new Figure<AsBuiltPicture>(this, {
     load: async () => {
@@ -122,6 +124,9 @@ export class GliderAsBuilt extends Calculator<AsBuiltStudy> {
 
   protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
     super.willUpdate(changed);
+    const {source, state: {gliders}} = this.link, before = this.#glider;
+    if (before && (before.source !== source || before.gliders !== gliders)) this.#weighing.forget();
+    this.#glider = {source, gliders};
     // a measurement that cannot be stands beside its field, and the plan counts
     const {result} = this;
     if (result.ok) this.fields.found = result.value.built.problems;
@@ -161,6 +166,7 @@ export class GliderAsBuilt extends Calculator<AsBuiltStudy> {
   }
 
   #forget(measurements: readonly DimensionPath[]): void {
+    this.#weighing.forget();
     this.ask(measurements.filter((path) => !this.locked(path)).map((path) => ({path, value: undefined})));
     this.dispatchEvent(new Event('change', {bubbles: true}));
   }

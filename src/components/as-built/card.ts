@@ -6,7 +6,7 @@ import {turnSeen} from '../../calc/flight/simulation/turn-seen.js';
 import {asBuiltWords} from '../../messages/en/as-built.js';
 import {acrossWords} from '../base/across.js';
 import type {GliderElement} from '../base/element.js';
-import {fine, fits, stepWords} from './sentences.js';
+import {balanceRange, fine, fits, stepWords} from './sentences.js';
 
 /** Ticks of one element, in memory only. */
 export type Ticks = Set<TruthId>;
@@ -27,12 +27,12 @@ export function card(host: GliderElement, study: AsBuiltStudy, ticks: Ticks): Te
 
 function row(host: GliderElement, study: AsBuiltStudy, truth: Truth, off: Readonly<Partial<Record<TruthId, number>>>, ticks: Ticks): TemplateResult {
   const {truth: words} = host.say(asBuiltWords);
-  const {id, kind, within} = truth, by = off[id], fit = fits(truth, off), matters = within <= obvious[kind];
+  const {id, kind, within} = truth, by = off[id], fit = fits(truth, off), matters = id === 'balance' || within <= obvious[kind];
   return html`<tr role="row" data-truth=${id}><th scope="row" role="rowheader"><label><input type="checkbox" part="tick" .checked=${ticks.has(id)} @change=${(e: Event) => {
     if ((e.target as HTMLInputElement).checked) ticks.add(id); else ticks.delete(id);
   }}><span>${words.truths[id].check(target(host, study, id))}
-    ${by === undefined ? nothing : html`<span class="found ${fit === false ? 'bad' : ''}">${words.measured({off: fine(host, Math.abs(by))})}, ${fit === false ? words.fitsNot : words.fits}</span>`}</span></label></th>
-    <td role="cell">${effect(host, truth)}</td><td role="cell" class="number" data-name=${matters ? words.within : nothing}>${matters ? html`±\u00a0${allowance(host, kind, within)}` : words.hardly}</td></tr>`;
+    ${by === undefined ? nothing : html`<span class="found ${fit === false ? 'bad' : ''}">${id === 'balance' ? words.measuredAt(fine(host, study.balance.behindWing)) : words.measured({off: fine(host, Math.abs(by))})}, ${fit === false ? words.fitsNot : words.fits}</span>`}</span></label></th>
+    <td role="cell">${effect(host, truth)}</td><td role="cell" class="number" data-name=${matters ? words.within : nothing}>${id === 'balance' ? balanceRange(host, study) : matters ? html`±\u00a0${allowance(host, kind, within)}` : words.hardly}</td></tr>`;
 }
 
 /** What a plane bears, never rounded to nothing. */
@@ -57,9 +57,14 @@ function effect(host: GliderElement, truth: Truth): string {
   }
 }
 
+/** Where the plan balances, if that is right for the plane as it was built; else the middle of what is. Behind the wing's front edge. */
+function inTarget({target: {from, to, middle}, wingAt}: AsBuiltStudy['balance'], planned: number): number {
+  return planned + wingAt >= from && planned + wingAt <= to ? planned : middle - wingAt;
+}
+
 /** What the plan has, in words. */
-function target(host: GliderElement, {sizes, planned, design}: AsBuiltStudy, id: TruthId): string {
-  const size = {hollow: sizes.hollow, tail: sizes.tail, balance: planned.plane.balance, tips: sizes.tip, skew: sizes.tipToTail}[id as string];
+function target(host: GliderElement, {sizes, planned, balance, design}: AsBuiltStudy, id: TruthId): string {
+  const size = {hollow: sizes.hollow, tail: sizes.tail, balance: inTarget(balance, planned.plane.balance), tips: sizes.tip, skew: sizes.tipToTail}[id as string];
   if (id === 'nose') return host.write(design.ballast.masses.reduce((sum, {mass}) => sum + mass, 0), 'mass');
   return size === undefined ? '' : fine(host, size);
 }

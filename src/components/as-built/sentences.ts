@@ -9,6 +9,13 @@ import type {GliderElement} from '../base/element.js';
 /** A length as small as what is measured here. */
 export const fine = (host: GliderElement, value: number): string => host.write(value, 'length', host.system === 'inch' ? {fraction: 32} : {digits: 1});
 
+/** A place that is only good to a range: to whole millimetres or eighths of an inch. */
+const near = (host: GliderElement, value: number, bare = false): string => host.write(value, 'length', host.system === 'inch' ? {fraction: 8, bare} : {digits: 0, bare});
+
+/** Where the plane should balance, behind the wing's front edge. */
+export const balanceRange = (host: GliderElement, {balance: {target: {from, to}, wingAt}}: AsBuiltStudy): string =>
+  host.say(asBuiltWords).truth.range(near(host, from - wingAt, true), near(host, to - wingAt));
+
 const speedOf = (host: GliderElement, value: number): string => host.write(Math.abs(value), 'speed', {digits: 1});
 
 /** The step that is looked at, as a reader writes it. */
@@ -18,7 +25,8 @@ export const stepWords = (host: GliderElement, {kind, step}: Truth): string =>
 /** Whether what was measured is within what the plane bears; undefined where it was not measured. */
 export function fits({id, within}: Truth, off: Readonly<Partial<Record<TruthId, number>>>): boolean | undefined {
   const by = off[id];
-  return by === undefined ? undefined : Math.abs(by) <= within;
+  // the target of a balance is its tolerance
+  return by === undefined ? undefined : Math.abs(by) <= (id === 'balance' ? 0 : within);
 }
 
 export function asBuiltAnswer(host: GliderElement, study: AsBuiltStudy): Answer {
@@ -26,26 +34,30 @@ export function asBuiltAnswer(host: GliderElement, study: AsBuiltStudy): Answer 
   if (study.built.counted.length === 0) return {sentence: [words.nothing, ...begin(host, study)].join(' ')};
   const off = outOfTrue(study);
   const known = study.truths.filter((truth) => fits(truth, off) !== undefined), bad = known.filter((truth) => fits(truth, off) === false);
+  const {balance: {heavy, at, target}} = study;
+  const behind = heavy === 'tail' ? at - target.to : undefined;
   const aside = bad.length > 0 ? words.tooFarOff(bad.map(({id}) => words.names[id])) : known.length > 0 ? words.trueEnough : undefined;
-  return {sentence: flies(host, study), ...(aside !== undefined && {aside})};
+  const first = behind === undefined ? '' : `${words.balanceFirst(near(host, behind))} `;
+  return {sentence: `${first}${flies(host, study, behind)}`, ...(aside !== undefined && {aside})};
 }
 
 /** What to measure first. */
 function begin(host: GliderElement, {truths}: AsBuiltStudy): string[] {
   const words = host.say(asBuiltWords);
-  const first = truths.find(({id, glide}) => glide && id in words.firsts && id !== 'nose');
-  if (!first?.glide) return [];
-  const by = first.glide.speed;
-  return [words.begin({what: words.firsts[first.id as keyof typeof words.firsts], step: words.truth.truths[first.id].step(stepWords(host, first)), by: speedOf(host, by), slower: by < 0})];
+  const first = truths.find(({id, turn}) => !turn && id in words.firsts && id !== 'nose');
+  if (!first) return [];
+  const what = words.firsts[first.id as keyof typeof words.firsts], step = words.truth.truths[first.id].step(stepWords(host, first)), by = first.glide?.speed;
+  return [by === undefined ? words.beginNoGlide({what, step}) : words.begin({what, step, by: speedOf(host, by), slower: by < 0})];
 }
 
-function flies(host: GliderElement, study: AsBuiltStudy): string {
+/** @param behind how far the balance lies behind its target: then the tail is not the cure */
+function flies(host: GliderElement, study: AsBuiltStudy, behind: number | undefined): string {
   const words = host.say(asBuiltWords);
   const {trim, planned} = study;
   if (!trim.ok) {
     const [problem] = trim.problems;
     const length = (name: string): string => host.write(Math.abs(Number(problem?.args?.[name] ?? NaN)), 'length');
-    return {'trim-dives': words.dives(length('edge')), 'trim-stalls': words.stalls(length('edge')), 'flight-unstable': words.unstable(length('forward'))}[problem?.code ?? ''] ?? words.silent;
+    return {'trim-dives': words.dives(behind === undefined ? length('edge') : undefined), 'trim-stalls': words.stalls(behind === undefined ? length('edge') : undefined), 'flight-unstable': words.unstable}[problem?.code ?? ''] ?? words.silent;
   }
   const {speed} = trim.value.glide;
   const by = planned.trim.ok ? speed - planned.trim.value.glide.speed : undefined;

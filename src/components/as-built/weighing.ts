@@ -3,6 +3,7 @@ import type {TemplateResult} from 'lit';
 import {live} from 'lit/directives/live.js';
 import type * as OnSupports from '../../calc/as-built/on-supports.js';
 import type {Weighed} from '../../calc/as-built/on-supports.js';
+import {sameValue, type GliderDesign} from '../../calc/design/design.js';
 import {good, refused, type Outcome} from '../../calc/problem.js';
 import {asBuiltWords} from '../../messages/en/as-built.js';
 import {commonWords} from '../../messages/en/common.js';
@@ -23,6 +24,8 @@ export class Weighing {
   #how: How = 'fingers';
   #under: 'front' | 'rear' = 'rear';
   #fitted = true;
+  /** The weights listed when something was last typed here: what was on the plane then does not change with the list. */
+  #weights: GliderDesign['ballast']['masses'] | undefined;
   readonly #mass: OwnField;
   readonly #at: OwnField;
   readonly #front: OwnField;
@@ -52,9 +55,20 @@ export class Weighing {
     return at.ok ? good({mass, at: at.value}) : at;
   }
 
+  /** The weights that were listed as the plane was weighed. */
+  get #listed(): GliderDesign['ballast']['masses'] { return this.#weights ?? this.#host.state.design.ballast.masses; }
+
+  /** Another plane, or one to be weighed anew: nothing typed counts any longer. */
+  forget(): void {
+    for (const field of [this.#mass, this.#at, this.#front, this.#rear, this.#reading]) field.set(undefined);
+    this.#weights = undefined;
+    this.#fitted = true;
+    this.#host.requestUpdate();
+  }
+
   /** Without the weights listed, where they are fitted: what a design keeps. */
   #bare({withoutWeights}: typeof OnSupports, plane: Known): Outcome<Known> {
-    const {ballast: {masses}, arrangement: {wingAt}} = this.#host.state.design;
+    const {arrangement: {wingAt}} = this.#host.state.design, masses = this.#listed;
     if (!this.#fitted || masses.length === 0) return good(plane);
     const bare = withoutWeights({at: 0, ...plane}, masses.map(({mass, at}) => ({mass, at: at - wingAt})));
     return bare.ok && plane.at === undefined ? good({mass: bare.value.mass}) : bare;
@@ -62,7 +76,10 @@ export class Weighing {
 
   render(lever: typeof OnSupports): TemplateResult {
     const host = this.#host, {form: words} = host.say(asBuiltWords);
-    const again = (): void => { host.requestUpdate(); };
+    const again = (): void => {
+      this.#weights = host.state.design.ballast.masses;
+      host.requestUpdate();
+    };
     const found = this.#found(lever), bare = found?.ok ? this.#bare(lever, found.value) : found ?? refused();
     const {masses} = host.state.design.ballast;
     const locked = bare.ok && (host.locked('measured.mass') || (bare.value.at !== undefined && host.locked('measured.balance')));
@@ -74,7 +91,7 @@ export class Weighing {
         ${this.#reading.render(words.reading, again)}`}
       ${masses.length === 0 ? nothing : html`<label class="fitted"><input id="weighing-fitted" type="checkbox" .checked=${live(this.#fitted)} @change=${(e: Event) => {
         this.#fitted = (e.target as HTMLInputElement).checked;
-        host.requestUpdate();
+        again();
       }}> ${words.fitted}</label>`}
       <div class="wide said" aria-live="polite">${this.#said(found, bare)}</div>
       <button type="button" part="button" class="use" ?disabled=${!bare.ok || locked} @click=${() => { if (bare.ok) this.#take(bare.value); }}>${host.say(commonWords).use}</button>
@@ -87,7 +104,14 @@ export class Weighing {
     const wrong = found.ok ? bare : found;
     if (!found.ok || !bare.ok) return html`<p class="problem" part="problem">${wrong.ok ? nothing : wrong.problems.map((problem) => explain(host, problem)).join(' ')}</p>`;
     const written = ({at, mass}: Known): {readonly at: string | undefined; readonly mass: string} => ({at: at === undefined ? undefined : host.write(at, 'length'), mass: host.write(mass, 'mass')});
-    return html`<p>${emphasised(words.found(written(found.value)))} ${bare.value === found.value ? nothing : words.foundBare(written(bare.value))}</p>`;
+    const {measured, ballast} = host.state.design, near = (a: number | undefined, b: number | undefined): boolean => a !== undefined && b !== undefined && Math.abs(a - b) < 1e-9;
+    const kept = near(measured.mass, bare.value.mass) && (bare.value.at === undefined || near(measured.balance, bare.value.at));
+    return html`<p>${emphasised([
+      words.found(written(found.value)),
+      ...bare.value === found.value ? [] : [words.bare({...written(bare.value), fitted: host.write(this.#listed.reduce((sum, {mass}) => sum + mass, 0), 'mass')})],
+      kept ? words.isKept : words.willKeep(host.say(commonWords).use),
+      ...sameValue(this.#listed, ballast.masses) ? [] : [words.since],
+    ].join(' '))}</p>`;
   }
 
   #take({mass, at}: Known): void {

@@ -61,7 +61,10 @@ const rowOf = (element: GliderAsBuilt, id: string): HTMLElement => there(element
 
 describe('<glider-as-built>', () => {
   it('says what to measure first while nothing is measured', async () => {
-    const element = await gliding();
+    const slow = await gliding();
+    expect(text(slow, 'answer')).to.contain('Begin with the edges of the tail: 1 mm higher, and it no longer glides.');
+    expect(tidy(rowOf(slow, 'tail').textContent)).to.contain('1 mm higher: does not glide');
+    const element = await fixture<GliderAsBuilt>(html`<glider-as-built units="metric" masses="31g@15mm" tail-angle="-1.2°"></glider-as-built>`);
     const [first] = studyOf(element).truths;
     expect(first?.id).to.equal('tail');
     expect(text(element, 'answer')).to.contain('Nothing has been measured yet, so the plan counts. Begin with the edges of the tail: 1 mm higher, and it flies')
@@ -101,7 +104,7 @@ describe('<glider-as-built>', () => {
   });
 
   it('says what would mend a plane that does not glide as measured', async () => {
-    const element = await gliding();
+    const element = await fixture<GliderAsBuilt>(html`<glider-as-built units="metric" masses="31g@15mm" tail-angle="-1.2°"></glider-as-built>`);
     await type(element, 'field-built.tailFront', '0');
     await type(element, 'field-built.tailRear', '6');
     expect(text(element, 'answer')).to.match(/As measured it would only stall: lower the rear edge of the tailplane by [\d.]+ mm/);
@@ -109,7 +112,7 @@ describe('<glider-as-built>', () => {
     await type(element, 'field-built.tailRear', '0');
     expect(text(element, 'answer')).to.match(/As measured it would only dive: raise the rear edge of the tailplane by [\d.]+ mm/);
     await type(element, 'field-measured.balance', '240');
-    expect(text(element, 'answer')).to.contain('would not steady itself');
+    expect(text(element, 'answer')).to.contain('would not steady itself').and.to.match(/^Balance first: it lies \d+ mm too far back/).and.not.to.contain('rear edge');
     expect(element.shadowRoot?.textContent).to.not.match(/NaN|Infinity|undefined/);
   });
 
@@ -133,7 +136,7 @@ describe('<glider-as-built>', () => {
     await choose(element, 'weighing-how', 'scale');
     for (const [id, value] of [['mass', '109'], ['front', '-100'], ['rear', '250'], ['reading', '40']] as const) await type(element, `weighing-${id}`, value);
     const whole = -0.1 + 0.35 * 40 / 109;
-    expect(tidy(element.shadowRoot?.querySelector('.said')?.textContent)).to.contain('behind the wing’s front edge and weighs 109 g').and.to.contain('Without the weights listed it would weigh 80 g');
+    expect(tidy(element.shadowRoot?.querySelector('.said')?.textContent)).to.contain('behind the wing’s front edge and weighs 109 g').and.to.contain('Without the 29 g of weights that were on it, it would weigh 80 g');
     await press(element, '.use');
     const {measured} = element.state.design;
     expect(measured.mass).to.be.closeTo(0.08, 1e-12);
@@ -162,7 +165,7 @@ describe('<glider-as-built>', () => {
     const use = (): HTMLButtonElement => there(element.shadowRoot?.querySelector<HTMLButtonElement>('.use'));
     expect(use().disabled).to.equal(true);
     await type(element, 'weighing-mass', '109');
-    expect(tidy(element.shadowRoot?.querySelector('.said')?.textContent)).to.equal('It weighs 109 g. Without the weights listed it would weigh 80 g: that is what is kept.');
+    expect(tidy(element.shadowRoot?.querySelector('.said')?.textContent)).to.equal('It weighs 109 g. Without the 29 g of weights that were on it, it would weigh 80 g. “Use this” keeps that.');
     await press(element, '.use');
     expect(element.state.design.measured.mass).to.be.closeTo(0.08, 1e-12);
     expect(element.state.design.measured.balance).to.equal(undefined);
@@ -200,8 +203,45 @@ describe('<glider-as-built>', () => {
     expect(text(element, 'answer')).to.contain('m/s, as planned.').and.to.contain('What was measured is true enough.');
     expect(studyOf(element).plane.mass).to.be.closeTo(0.071, 1e-9);
     expect(studyOf(element).plane.balance).to.be.closeTo(0.031, 1e-9);
-    expect(tidy(rowOf(element, 'balance').textContent)).to.contain('true enough').and.to.contain('off by 0.1 mm');
+    expect(tidy(rowOf(element, 'balance').textContent)).to.contain('measured: 31.0 mm, true enough');
     others.forEach((each, i) => { expect(sentence(each), each.localName).to.equal(before[i]); });
+  });
+
+  it('blames a plane for no weight that was fitted to put it right, and keeps what was weighed before it', async () => {
+    const page = await fixture(html`<div><glider-design id="halfpenny-3" src="/demo/halfpenny.json" units="metric"></glider-design>
+      <glider-as-built design="halfpenny-3"></glider-as-built><glider-balance-point design="halfpenny-3"></glider-balance-point></div>`);
+    const element = there(page.querySelector('glider-as-built')), balance = there(page.querySelector('glider-balance-point'));
+    await until(() => element.state.design.name === 'Halfpenny' && element.result.ok);
+    const said = (): string => tidy(element.shadowRoot?.querySelector('.said')?.textContent);
+    const measured = (): readonly (number | undefined)[] => [element.state.design.measured.mass, element.state.design.measured.balance];
+    await type(element, 'weighing-mass', '75');
+    await type(element, 'weighing-at', '45');
+    const bare = 'Without the 18 g of weights that were on it, it would weigh 57 g and balance 114 mm behind the wing’s front edge.';
+    expect(said()).to.contain(`${bare} “Use this” keeps that.`);
+    expect(measured()).to.deep.equal([undefined, undefined]);
+    await press(element, '.use');
+    expect(said()).to.contain(`${bare} That is kept.`);
+    const kept = measured();
+    expect(text(element, 'answer')).to.match(/^Balance first: it lies 7 mm too far back/).and.not.to.contain('rear edge');
+    expect(text(element, 'aside')).to.contain('Further out of true than it bears: the balance');
+    await balance.updateComplete;
+    there([...balance.shadowRoot?.querySelectorAll('button') ?? []].find((each) => tidy(each.textContent).startsWith('Fit'))).click();
+    await element.updateComplete;
+    await balance.updateComplete;
+    expect(element.state.design.ballast.masses.length).to.be.greaterThan(1);
+    expect(text(element, 'answer')).not.to.contain('Balance first').and.not.to.contain('slower');
+    expect(text(element, 'aside')).to.contain('What was measured is true enough');
+    const range = tidy(rowOf(element, 'balance').querySelector('td.number')?.textContent);
+    expect(range).to.match(/^\d+ to \d+ mm$/);
+    expect(text(balance, 'answer')).to.contain(range);
+    // the list is another now, what was weighed is not
+    expect(said()).to.contain(`${bare} That is kept. The weights listed have changed since: weigh the plane again to check it.`);
+    await press(element, '.use');
+    expect(measured()).to.deep.equal(kept);
+    await press(element, '.forget');
+    expect(measured()).to.deep.equal([undefined, undefined]);
+    expect(said()).to.equal('');
+    expect(field(element, 'weighing-mass').value).to.equal('');
   });
 
   it('says of a millimetre or a gram what the throw says of it', async () => {
