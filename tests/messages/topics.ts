@@ -29,6 +29,7 @@ import {sheetTemplateWords} from '../../src/messages/en/sheet-templates.js';
 import {sheetWords} from '../../src/messages/en/sheet.js';
 import {tailShimWorkingWords} from '../../src/messages/en/tail-shim-working.js';
 import {tailShimWords} from '../../src/messages/en/tail-shim.js';
+import {throwingWords} from '../../src/messages/en/throwing.js';
 import {trimAdviceCauseWords} from '../../src/messages/en/trim-advice-causes.js';
 import {trimAdviceWorkingWords} from '../../src/messages/en/trim-advice-working.js';
 import {trimAdviceWords} from '../../src/messages/en/trim-advice.js';
@@ -39,5 +40,5 @@ import type {Topic} from '../../src/messages/topic.js';
 export const topics: readonly Topic<unknown>[] = [
   asBuiltWords, asBuiltWorkingWords, balanceWords, balanceWorkingWords, camberWords, camberWorkingWords, commonWords, dihedralWords, dihedralFigureWords, dihedralWorkingWords,
   dimensionNotes, dimensionWords, drawingWords, flightWords, flightCheckWords, flightWorkingWords, flightPathWords, flightPathWorkingWords, problemWords, sheetWords, sheetFileWords, sheetListWords, sheetPanelWords, sheetQuestionWords, sheetSearchWords, sheetTemplateWords,
-  reckonedWords, weightsWords, flightLogWords, flightLogPanelWords, tailShimWords, tailShimWorkingWords, trimAdviceWords, trimAdviceCauseWords, trimAdviceWorkingWords,
+  reckonedWords, weightsWords, flightLogWords, flightLogPanelWords, tailShimWords, tailShimWorkingWords, throwingWords, trimAdviceWords, trimAdviceCauseWords, trimAdviceWorkingWords,
 ];

@@ -6,14 +6,15 @@ import {memo} from '../memo.js';
 import {good, refused, type Outcome} from '../problem.js';
 import {blameOf, usualCauses, type Blame, type CauseId} from './causes.js';
 import type {Change} from './change.js';
-import {leversFor, type Way} from './levers.js';
+import {choose, measuring, type First} from './choosing.js';
 import {behindLimit, problemBehindLimit} from './limit.js';
 import {blamedOf, likelihoodOf, measuredTurns, turnOf, type MeasuredId, type MeasuredTurns} from './measured-turns.js';
 import {noGlideOf} from './no-glide.js';
-import {checkSeen, type ChangeId, type Past, type Seen, type Sight} from './seen.js';
+import {checkSeen, type Past, type Seen, type Sight} from './seen.js';
+import {leversTowards, type Overshoot} from './sizing.js';
 import {moreDihedral, seenTurn, straightening, tallerFins, type Straightenings} from './straightening.js';
 import {fitOf, suspectsFor, type Fit} from './suspects.js';
-import {halvingsAfter, leftOver, nextAfter, triesOf, type Next} from './thread.js';
+import {halvingsAfter, leftOver, nextAfter, runOf, triesOf, type Next} from './thread.js';
 import {bySide, everyTime, fasterNow, weigh, type Fact} from './weighing.js';
 
 /** Why it may have flown like that, and what mends it. */
@@ -30,31 +31,17 @@ export interface Cause {
 /** What to do after a throw. */
 export interface Advice extends Next {
   readonly seen: Seen;
-  /** The most likely first; none after a good glide. */
+  /** The most likely first; none after a good glide, and none where nothing is changed any more. */
   readonly causes: readonly Cause[];
   /** By the model the likeliest cause would not make this plane fly as it was seen to, or what was measured turns it the other way: its numbers are not quite the plane that was thrown. */
   readonly unlike: boolean;
   /** What to try before anything else: the throw, or what only has to be held fast, where it is nearly as likely: that costs nothing. What was measured comes before it. */
-  readonly first: {readonly cause: Cause; readonly change: Change} | undefined;
+  readonly first: First<Cause> | undefined;
   readonly study: ThrowStudy;
 }
 
-/** A step at the bench changes the speed by so much where nothing measured says how much it takes. Common practice, no source. */
-export const usualStep = 0.9;
-const stepLimits = [0.8, 0.95] as const;
-
-/**
- * What costs nothing is tried first where it is nearly as likely as the likeliest cause: as likely as that was before anyone tried to mend it, so that a check
- * which costs nothing does not come up only after a change. Common practice, no source.
- */
-const nearlyAsLikely = 0.45;
-const free: ReadonlySet<string> = new Set<ChangeId>(['throw', 'calm', 'secure']);
-
 /** What the model's flight straight ahead shows to somebody beside it. */
 const fromBeside: ReadonlySet<Sight> = new Set<Sight>(['dives', 'swoops', 'zooms', 'drops']);
-
-/** Speed over the stall's that trimming goes no slower than. */
-const slowestTrim = 1.1;
 
 /**
  * What to do after a throw: causes in order of likelihood for this design, with the change that mends each in its own numbers, and which to try first. The usual
@@ -77,17 +64,15 @@ export const adviceFor = memo((design: GliderDesign, seen: Seen, history: readon
   if (!trim.ok && noGlideOf(flight.value)) return trim;
   const study = throwStudy(design, 'one');
   if (!study.ok) return study;
-  const next = nextAfter(seen, history);
-  return good({...next, seen, ...causesOf(design, flight.value, study.value, seen, history), study: study.value});
+  return good({seen, ...causesOf(design, flight.value, study.value, seen, history), study: study.value});
 });
 
-type Found = Pick<Advice, 'causes' | 'first' | 'unlike'>;
-
-function causesOf(design: GliderDesign, flight: Flight, study: ThrowStudy, seen: Seen, history: readonly Past[]): Found {
-  const halvings = halvingsAfter(seen, history);
+function causesOf(design: GliderDesign, flight: Flight, study: ThrowStudy, seen: Seen, history: readonly Past[]): Omit<Advice, 'seen' | 'study'> {
+  const {speed} = study.right;
+  const next = nextAfter(seen, history), run = runOf(seen, history, speed), overshoot = overshootOf(next, halvingsAfter(seen, history), history, speed);
   const turned = seen.what === 'left' || seen.what === 'right' ? seen.what : undefined;
   const sideways = turned !== undefined || seen.what === 'rolls';
-  const straight = sideways ? straightening(design, turned, halvings) : {};
+  const straight = sideways ? straightening(design, turned, overshoot.halvings) : {};
   const measured = sideways ? measuredTurns(design) : {}, blamed = blamedOf(measured, turned);
   const usual = [
     ...(Object.entries(blamed) as [MeasuredId, NonNullable<MeasuredTurns[MeasuredId]>][]).map(([id, one]) => [id, likelihoodOf(one)] as const),
@@ -95,7 +80,7 @@ function causesOf(design: GliderDesign, flight: Flight, study: ThrowStudy, seen:
   ];
   const fits = usual.map(([id]) => fitOf(suspectsFor(id, flight, design.body, study.glide, study.right), seen, study.glide));
   const weighed = usual.map(([id, often], i) => {
-    const changes = changesFor(id, {design, flight, study, seen, halvings, straight, blamed}, fits[i]);
+    const changes = changesFor(id, {design, flight, study, seen, overshoot, straight, blamed}, fits[i]);
     const tries = Math.max(0, ...changes.map((change) => triesOf(change.id, seen, history)));
     const weights = [
       ...weigh(id, design, flight, study, fits[i]), ...bySide(id, straight), ...everyTime(id, seen, history), ...fasterNow(id, study, history),
@@ -107,9 +92,24 @@ function causesOf(design: GliderDesign, flight: Flight, study: ThrowStudy, seen:
   }).sort((a, b) => b.weight - a.weight);
   const whole = weighed.reduce((sum, {weight}) => sum + weight, 0);
   const listed = weighed.map((one) => ({...one, cause: {...one.cause, share: whole > 0 ? one.weight / whole : 1 / weighed.length}}));
-  const causes = listed.map(({cause}) => cause);
+  const smaller = (change: Change): boolean => !('after' in change) || overshoot.made === undefined || change.after.speed === undefined
+    || Math.abs(Math.log(change.after.speed / study.glide.speed)) <= aboutHalf * Math.abs(Math.log(overshoot.made));
+  const chosen = choose(listed, seen.what, next, history, run, new Set(Object.keys(blamed) as MeasuredId[]), overshoot.halvings, smaller);
+  if (chosen.next === 'stop') return {...chosen, causes: [], unlike: false};
   const turnsBack = turned !== undefined && turnOf(measured) * (turned === 'right' ? 1 : -1) < -seenTurn / 2;
-  return {causes, first: firstOf(listed, blamed), unlike: turnsBack || (fromBeside.has(seen.what) && listed.find(({looks}) => looks !== undefined)?.looks === 'otherwise')};
+  const otherwise = fromBeside.has(seen.what) && listed.find(({looks}) => looks !== undefined)?.looks === 'otherwise';
+  // that it does not fit its numbers is said once
+  return {...chosen, causes: listed.map(({cause}) => cause), unlike: chosen.because !== 'no-fit' && (turnsBack || otherwise)};
+}
+
+/** A step of less than this of the last one is about half as large, by what can be measured out. */
+const aboutHalf = 0.7;
+/** A step that changes the speed by less than this was not one of balance or tail, or was not made in the design. */
+const changedNothing = 0.005;
+
+function overshootOf({because}: Next, halvings: number, history: readonly Past[], speed: number): Overshoot {
+  const before = history.at(-1)?.right, made = before === undefined ? 1 : speed / before;
+  return because === 'overshot' && Math.abs(Math.log(made)) > changedNothing ? {halvings, made} : {halvings};
 }
 
 interface Case {
@@ -117,7 +117,7 @@ interface Case {
   readonly flight: Flight;
   readonly study: ThrowStudy;
   readonly seen: Seen;
-  readonly halvings: number;
+  readonly overshoot: Overshoot;
   readonly straight: Straightenings;
   readonly blamed: MeasuredTurns;
 }
@@ -127,13 +127,15 @@ function changesFor(id: CauseId, one: Case, fit: Fit | undefined): readonly Chan
   const {launch} = design;
   const asShould = {'launch.speed': undefined, 'launch.angle': undefined, 'launch.pitch': 0};
   const set = launch.speed !== undefined || launch.angle !== undefined || launch.pitch !== 0;
-  const only = (change: Change | undefined): readonly Change[] => [change ?? {id: 'measure'}];
+  const measure: Change = {id: 'measure', what: measuring[one.seen.what]};
+  const only = (change: Change | undefined): readonly Change[] => [change ?? measure];
+  const orMeasure = (changes: readonly Change[]): readonly Change[] => (changes.length > 0 ? changes : [measure]);
   switch (id) {
     case 'thrown-fast': case 'thrown-slow': case 'thrown-up': case 'thrown-down': case 'thrown-banked':
       return [{id: 'throw', speed: right.speed, angle: right.angle, ball, height: right.height, ...(set && {values: asShould})}];
     case 'windy': return [{id: 'calm', wind: launch.wind, ...(launch.wind !== 0 && {values: {'launch.wind': 0}})}];
-    case 'nose-heavy': return orMeasure(leversTowards('slower', design, flight, fit, one.halvings));
-    case 'tail-heavy': return orMeasure(leversTowards('faster', design, flight, fit, one.halvings));
+    case 'nose-heavy': return orMeasure(leversTowards('slower', design, flight, fit, one.overshoot));
+    case 'tail-heavy': return orMeasure(leversTowards('faster', design, flight, fit, one.overshoot));
     case 'bowed-body': case 'askew-wing': case 'uneven-tips': return only(one.blamed[id]?.change);
     case 'crooked-fin': case 'heavy-tip': case 'twisted-wing': return only(straight[id]?.change);
     case 'little-dihedral': return only(moreDihedral(design));
@@ -141,33 +143,6 @@ function changesFor(id: CauseId, one: Case, fit: Fit | undefined): readonly Chan
     case 'loose-tail': return [{id: 'secure', what: 'tail'}];
     case 'loose-boards': return [{id: 'secure', what: 'boards'}];
     case 'soft-wing': return [{id: 'secure', what: 'wing'}];
-    case 'lost-camber': return [{id: 'measure'}];
+    case 'lost-camber': return [measure];
   }
-}
-
-const orMeasure = (changes: readonly Change[]): readonly Change[] => (changes.length > 0 ? changes : [{id: 'measure'}]);
-
-/** By how much a step changes the speed: what the likeliest fault has made of it where throws were measured, else a usual step; halved where a step went too far. */
-function stepOf(way: Way, fit: Fit | undefined, halvings: number): number {
-  const {speedRatio, measures} = fit ?? {};
-  const found = measures === 'fit' && speedRatio !== undefined ? (way === 'slower' ? 1 / speedRatio : speedRatio) : usualStep;
-  return Math.min(Math.max(found, stepLimits[0]), stepLimits[1]) ** (1 / 2 ** halvings);
-}
-
-/** Changes of balance or tail towards slower or faster; none where the model sees no room for them. */
-export function leversTowards(way: Way, design: GliderDesign, flight: Flight, fit: Fit | undefined, halvings: number): readonly Change[] {
-  const {trim, stall} = flight;
-  if (!trim.ok) return [];
-  const {speed} = trim.value.glide, step = stepOf(way, fit, halvings);
-  const wanted = way === 'slower' ? Math.max(speed * step, slowestTrim * stall) : speed / step;
-  return way === 'slower' && wanted > 0.985 * speed ? [] : leversFor(design, flight, wanted, way);
-}
-
-function firstOf(listed: readonly {readonly cause: Cause; readonly untried: number; readonly weight: number}[], blamed: MeasuredTurns): Advice['first'] {
-  const [likeliest] = listed;
-  if (!likeliest) return undefined;
-  const costsNothing = ({cause: {changes: [change]}, weight}: typeof likeliest): boolean => change !== undefined && free.has(change.id) && weight >= nearlyAsLikely * likeliest.untried;
-  const {cause} = likeliest.cause.id in blamed ? likeliest : listed.find(costsNothing) ?? likeliest;
-  const [change] = cause.changes;
-  return change && {cause, change};
 }

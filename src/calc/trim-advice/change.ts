@@ -25,7 +25,8 @@ interface Trimming extends Every {
 
 /** One change, in this glider's numbers. SI. */
 export type Change =
-  | (Trimming & {readonly id: 'nose-on' | 'nose-off'; readonly mass: number; /** Behind the nose. */ readonly at: number; readonly values: Values})
+  | (Trimming & {readonly id: 'nose-on'; readonly mass: number; /** Behind the nose. */ readonly at: number; /** Whether a weight is there already. */ readonly fitted: boolean; readonly values: Values})
+  | (Trimming & {readonly id: 'nose-off'; readonly mass: number; /** Behind the nose. */ readonly at: number; readonly values: Values})
   | (Trimming & {readonly id: 'weight-back' | 'weight-forward'; readonly mass: number; readonly by: number; readonly to: number; readonly values: Values})
   | (Trimming & {
     readonly id: 'slip-more' | 'slip-less'; readonly values: Values;
@@ -53,4 +54,7 @@ export type Change =
   | (Every & {readonly id: 'dihedral'; readonly by: number; readonly values?: Values})
   | (Every & {readonly id: 'fin-larger'; readonly by: number; readonly height: number; readonly values: Values})
   | (Every & {readonly id: 'secure'; readonly what: 'tail' | 'boards' | 'wing'})
-  | (Every & {readonly id: 'measure'});
+  /** What a plane's glide rests on, what keeps it straight, or what holds it together. */
+  | (Every & {readonly id: 'measure'; readonly what: Measured});
+
+export type Measured = 'trim' | 'straight' | 'held';

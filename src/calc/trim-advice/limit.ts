@@ -1,4 +1,4 @@
-import {withMore} from '../balance/with-more.js';
+import {weightAt, withMore} from '../balance/with-more.js';
 import type {GliderDesign} from '../design/design.js';
 import type {FlyingPlane} from '../flight/flying-plane.js';
 import type {Problem} from '../problem.js';
@@ -9,7 +9,7 @@ import {holder} from './levers.js';
 export interface AheadOfLimit {
   readonly forward: number;
   /** Missing where no weight at the nose does it. */
-  readonly weight?: {readonly mass: number; readonly at: number; readonly values: Values};
+  readonly weight?: {readonly mass: number; readonly at: number; /** Whether a weight is there already. */ readonly fitted: boolean; readonly values: Values};
 }
 
 /** What has to come first where a plane balances behind the limit that its builder set; nothing where it does not. Half grams, rounded up. */
@@ -20,9 +20,9 @@ export function behindLimit({margin, wanted: [least], mass, balance, wingAt, aer
   const needed = mass * forward / (place - at);
   if (!(needed > 0 && needed < mass)) return {forward};
   const grams = Math.ceil(needed * 2e3) / 2e3;
-  return {forward, weight: {mass: grams, at, values: {'ballast.masses': withMore(ballast.masses, grams, at)}}};
+  return {forward, weight: {mass: grams, at, fitted: weightAt(ballast.masses, at) !== undefined, values: {'ballast.masses': withMore(ballast.masses, grams, at)}}};
 }
 
 /** The same as a problem: nobody should trim such a plane by its tail or its throw. */
 export const problemBehindLimit = ({margin, wanted: [least]}: FlyingPlane, {forward, weight}: AheadOfLimit): Problem =>
-  ({code: 'balance-behind-limit', path: 'ballast.masses', args: {margin, least, forward, ...(weight && {mass: weight.mass, at: weight.at})}});
+  ({code: 'balance-behind-limit', path: 'ballast.masses', args: {margin, least, forward, ...(weight && {mass: weight.mass, at: weight.at, ...(weight.fitted && {fitted: 'yes'})})}});

@@ -1,5 +1,6 @@
 import {checkThrow} from '../flight-log/throw-check.js';
 import {refused, type Outcome} from '../problem.js';
+import type {CauseId} from './causes.js';
 
 /** What a glider did after it left the hand. */
 export const sights = ['good', 'dives', 'swoops', 'zooms', 'drops', 'left', 'right', 'rolls', 'wags', 'flutters'] as const;
@@ -23,6 +24,8 @@ export type ChangeId =
 export interface Past {
   readonly seen: Seen;
   readonly changed?: ChangeId;
+  /** What that was done against. */
+  readonly cause?: CauseId;
   /** How fast it was to be thrown then, m/s: so that a speed which has risen since is not asked for without a word. */
   readonly right?: number;
 }

@@ -1,8 +1,13 @@
 import {gravity} from '../aero/air.js';
 import type {GliderDesign} from '../design/design.js';
+import {callsOf} from '../flight/calls.js';
+import {finVolume} from '../flight/fin-volume.js';
+import {flightOf} from '../flight/flight.js';
+import {flyingPlane} from '../flight/flying-plane.js';
 import {motionOf, type Motion} from '../flight/motion.js';
 import {wholeFin, type Crooked} from '../flight/simulation/crooked.js';
 import {turnSensitivities, type TurnEffect} from '../flight/simulation/turning.js';
+import {usualRanges} from '../flight/usual-ranges.js';
 import type {Change} from './change.js';
 import {changed} from './levers.js';
 
@@ -29,8 +34,10 @@ const usualFault = {fin: 1.5 * Math.PI / 180, tipMass: 0.5e-3, twist: Math.PI / 
 const other = {left: 'right', right: 'left'} as const;
 type Side = keyof typeof other;
 
-/** To the nearest whole steps, at least one. */
-const inSteps = (value: number, step: number): number => Math.round(Math.max(Math.round(value / step), 1) * step * 1e7) / 1e7;
+/** To the nearest whole steps, at least one; none where half of the last one would be less than that. */
+const inSteps = (value: number, step: number, halvings: number): number =>
+  halvings > 0 && value < leastHalf * step ? 0 : Math.round(Math.max(Math.round(value / step), 1) * step * 1e7) / 1e7;
+const leastHalf = 0.75;
 
 /** One way to straighten a plane. */
 export interface Straightening {
@@ -52,16 +59,17 @@ export function straightening(design: GliderDesign, turned: Side | undefined, ha
   const side = turned && {side: other[turned]};
   const {chord: root, tipChord = root} = design.tail.fins;
   const bent = strip * (root + tipChord) / 2;
-  const bend = inSteps(bent * Math.sin(Math.min(step(fin) / wholeFin(1, strip), furthest)), 5e-4);
+  const bend = inSteps(bent * Math.sin(Math.min(step(fin) / wholeFin(1, strip), furthest)), 5e-4, halvings);
   const wingTip = design.wing.tipChord ?? design.wing.chord;
-  const edge = inSteps(wingTip * Math.sin(Math.min(step(twist), mostTwist)), 5e-4);
-  const one = (cause: keyof Crooked, effect: TurnEffect, change: Change | undefined): Straightening =>
-    ({turns: soon(effect, speed) * usualFault[cause], fault: usualFault[cause], ...(change && soon(effect, speed) > 0 && {change})});
+  const edge = inSteps(wingTip * Math.sin(Math.min(step(twist), mostTwist)), 5e-4, halvings);
+  const mass = inSteps(Math.min(step(tipMass), heaviest), 1e-4, halvings);
+  const one = (cause: keyof Crooked, effect: TurnEffect, size: number, change: Change | undefined): Straightening =>
+    ({turns: soon(effect, speed) * usualFault[cause], fault: usualFault[cause], ...(change && soon(effect, speed) > 0 && size > 0 && {change})});
   return {
-    'crooked-fin': one('fin', fin, side && {id: 'fin', ...side, bend, angle: Math.asin(Math.min(bend / bent, 1)), strip: bent}),
-    'heavy-tip': one('tipMass', tipMass, {id: 'tip', ...(!swingsAgainst(tipMass) && side), mass: inSteps(Math.min(step(tipMass), heaviest), 1e-4)}),
+    'crooked-fin': one('fin', fin, bend, side && {id: 'fin', ...side, bend, angle: Math.asin(Math.min(bend / bent, 1)), strip: bent}),
+    'heavy-tip': one('tipMass', tipMass, mass, {id: 'tip', ...(!swingsAgainst(tipMass) && side), mass}),
     // the half outside the turn carries more: its rear edge stands too low, or the other's too high
-    'twisted-wing': one('twist', twist, {id: 'untwist', ...side, edge, angle: Math.asin(Math.min(edge / wingTip, 1))}),
+    'twisted-wing': one('twist', twist, edge, {id: 'untwist', ...side, edge, angle: Math.asin(Math.min(edge / wingTip, 1))}),
   };
 }
 
@@ -72,23 +80,33 @@ const steeper = 3 * Math.PI / 180, taller = 0.01;
 
 const growth = ({spiral}: Motion): number => spiral?.root.re ?? 0;
 
-/** Tips bent up a little further, where that makes a bank roll out sooner. */
+/** Whether a plane has become one whose numbers ask for no more than before. */
+function asksNoMore(before: GliderDesign, after: GliderDesign): boolean {
+  const [was, is] = [flightOf(before), flightOf(after)];
+  if (!was.ok || !is.ok || !is.value.trim.ok) return false;
+  const calls = callsOf(was.value);
+  return [...callsOf(is.value)].every((call) => calls.has(call));
+}
+
+/** Tips bent up a little further, where that makes a bank roll out sooner and the wing level itself no more strongly than is usual. */
 export function moreDihedral(design: GliderDesign): Change | undefined {
   const {joints, dihedralBy} = design.wing;
   const outer = joints.at(-1);
   if (!outer || dihedralBy !== 'angle') return {id: 'dihedral', by: steeper};
   const values = {'wing.joints': joints.map((joint) => (joint === outer ? {angle: joint.angle + steeper, at: joint.at} : joint))};
-  const before = motionOf(design), after = motionOf(changed(design, values));
-  return before.ok && after.ok && growth(after.value) < growth(before.value) ? {id: 'dihedral', by: steeper, values} : undefined;
+  const bent = changed(design, values), before = motionOf(design), after = motionOf(bent);
+  return before.ok && after.ok && growth(after.value) < growth(before.value) && after.value.spiralRule <= usualRanges.roll.to && asksNoMore(design, bent)
+    ? {id: 'dihedral', by: steeper, values} : undefined;
 }
 
 /** How fast the wag dies away: less than nothing. */
 const damping = ({wag}: Motion): number => wag?.root.re ?? -Infinity;
 
-/** Fins a little taller, where that makes the wag die away sooner. */
+/** Fins a little taller, where that makes the wag die away sooner and they are no larger than is usual. */
 export function tallerFins(design: GliderDesign): Change | undefined {
   const height = design.tail.fins.height + taller;
   const values = {'tail.fins.height': height};
-  const before = motionOf(design), after = motionOf(changed(design, values));
-  return before.ok && after.ok && damping(after.value) < damping(before.value) ? {id: 'fin-larger', by: taller, height, values} : undefined;
+  const finned = changed(design, values), plane = flyingPlane(finned), before = motionOf(design), after = motionOf(finned);
+  return plane.ok && before.ok && after.ok && damping(after.value) < damping(before.value) && finVolume(plane.value, finned) <= usualRanges.finVolume.to && asksNoMore(design, finned)
+    ? {id: 'fin-larger', by: taller, height, values} : undefined;
 }

@@ -58,6 +58,9 @@ export abstract class Calculator<R> extends GliderElement {
   /** The formulas with this plane's numbers; nothing while what writes them is on its way. */
   protected abstract renderWorking(result: R): TemplateResult | undefined;
 
+  /** What is to be said where a refusal is itself the answer, and holds as much as one: printed and copied, and nothing greyed before it. */
+  protected verdict(_problems: readonly Problem[]): Answer | undefined { return undefined; }
+
   /** What can be taken away from the answer, such as files, between the question and the working; `result` is what holds now. */
   protected renderTakeaway(_good: R, _result: Outcome<R>): TemplateResult | typeof nothing { return nothing; }
 
@@ -130,13 +133,14 @@ export abstract class Calculator<R> extends GliderElement {
   };
 
   #renderAnswer(good: R | undefined, result: Outcome<R>): TemplateResult {
-    const said = good === undefined ? undefined : this.answer(good);
-    if (result.ok && said) this.announcer.hear(plain(said.sentence), this.reader);
+    const verdict = result.ok ? undefined : this.verdict(result.problems);
+    const said = verdict ?? (good === undefined ? undefined : this.answer(good)), holds = result.ok || verdict !== undefined;
+    if (holds && said) this.announcer.hear(plain(said.sentence), this.reader);
     const aside = [said?.aside, said && reckoned(this, (path) => this.paths.includes(path))].filter(Boolean).join(' ');
-    const loose = result.ok ? [] : result.problems.filter((p) => !this.besideAField(p));
-    return html`${said ? html`<p class="answer ${result.ok ? '' : 'stale'}" part="answer">${emphasised(said.sentence)}${
+    const loose = result.ok || verdict ? [] : result.problems.filter((p) => !this.besideAField(p));
+    return html`${said ? html`<p class="answer ${holds ? '' : 'stale'}" part="answer">${emphasised(said.sentence)}${
       aside ? html`<span class="aside" part="aside">${emphasised(aside)}</span>` : nothing}</p>` : nothing}
-      ${result.ok ? nothing : html`<p class="problem" part="problem">${said ? this.say(commonWords).stale : this.say(commonWords).unanswered}</p>`}
+      ${holds ? nothing : html`<p class="problem" part="problem">${said ? this.say(commonWords).stale : this.say(commonWords).unanswered}</p>`}
       ${loose.map((p) => html`<p class="problem" part="problem">${explain(this, p)}</p>`)}`;
   }
 

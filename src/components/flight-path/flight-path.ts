@@ -9,6 +9,7 @@ import type {FlightPathPicture} from '../../drawing/figures/flight-path.js';
 import {flightPathWords} from '../../messages/en/flight-path.js';
 import {Calculator, type Answer} from '../base/calculator.js';
 import {shortProperties} from '../base/element.js';
+import {plain} from '../base/emphasis.js';
 import {Figure} from '../base/figure.js';
 import {later} from '../base/later.js';
 import {OwnField} from '../base/own-field.js';
@@ -229,7 +230,7 @@ export class GliderFlightPath extends Calculator<ThrowStudy> {
           this.dispatchEvent(new Event('change', {bubbles: true}));
         }}>${comparisons.map((one) => html`<option value=${one} ?selected=${one === chosen}>${words.comparisons[one]}</option>`)}</select></span></div>
       ${first.map(of)}
-      ${this.good ? html`<p class="source empty">${words.leftEmpty(handWords(this, this.good.right))}</p>` : nothing}
+      ${this.good ? html`<p class="source empty">${plain(words.leftEmpty(handWords(this, this.good.right)))}</p>` : nothing}
       ${this.#renderCrooked()}
       ${this.fields.more(() => others.map(of))}
     </div>`;

@@ -5,6 +5,7 @@ import {turnSeen} from '../../calc/flight/simulation/turn-seen.js';
 import type {Problem} from '../../calc/problem.js';
 import {flightPathWords} from '../../messages/en/flight-path.js';
 import {acrossWords} from '../base/across.js';
+import {aimWords} from '../base/aim.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
 
@@ -24,10 +25,7 @@ export const speedWords = (host: GliderElement, value: number): string => host.w
 const number = (problem: Problem | undefined, name: string): number => Number(problem?.args?.[name] ?? NaN);
 
 /** How fast and which way a hand moves. */
-export function handWords(host: GliderElement, {speed, angle}: Throw): {readonly speed: string; readonly angle: string; readonly way: 'up' | 'down' | 'level'} {
-  const turned = host.write(Math.abs(angle), 'angle', {digits: 0});
-  return {speed: speedWords(host, speed), angle: turned, way: Math.abs(angle) < Math.PI / 360 ? 'level' : angle < 0 ? 'down' : 'up'};
-}
+export const handWords = (host: GliderElement, thrown: Throw): {readonly speed: string; readonly aim: string} => ({speed: speedWords(host, thrown.speed), aim: aimWords(host, thrown)});
 
 /** The flight that the answer is about: of the plane as crooked as it is, of the reader's own throw where it differs. */
 export const mainOf = ({flown}: ThrowStudy): Flown | undefined =>
@@ -57,7 +55,8 @@ export function throwAnswer(host: GliderElement, study: ThrowStudy): Answer {
     aside: [
       words.tape({ball: far(host, ball), height: high(host, height)}),
       ...still ? [words.speedRange(speedWords(host, speed.least), speedWords(host, speed.most))] : [],
-      words.glide({ratio: host.write(glide.ratio.usual, 'count', {digits: 0}), sink: speedWords(host, glide.sink.usual)}),
+      glide.ratio.usual < 1.5 ? words.steep(speedWords(host, glide.sink.usual))
+        : words.glide({ratio: host.write(glide.ratio.usual, 'count', {digits: 0}), sink: speedWords(host, glide.sink.usual)}),
     ].join(' '),
   };
 }

@@ -3,27 +3,25 @@ import type {TemplateResult} from 'lit';
 import type {Advice, Cause} from '../../calc/trim-advice/advice.js';
 import type {CauseId} from '../../calc/trim-advice/causes.js';
 import type {Change} from '../../calc/trim-advice/change.js';
+import type {Sight} from '../../calc/trim-advice/seen.js';
 import {trimAdviceCauseWords} from '../../messages/en/trim-advice-causes.js';
 import type {GliderElement} from '../base/element.js';
 import {emphasised, plain} from '../base/emphasis.js';
-import {changeWords, effectWords, factWords, likelihood} from './sentences.js';
-
-/** A sentence begins with a capital, unless it begins with a number. */
-export const capital = (words: string): string => words.replace(/^\**\p{L}/u, (start) => start.toUpperCase());
+import {capital, changeWords, effectWords, factWords, likelihood, whyWords} from './sentences.js';
 
 /** Every cause with what speaks for it and what mends it, the likeliest first. */
-export function causeList(host: GliderElement, {causes, next, unlike}: Advice, did: (change: Change, cause: CauseId) => void): TemplateResult | typeof nothing {
+export function causeList(host: GliderElement, {causes, next, unlike, seen}: Advice, did: (change: Change, cause: CauseId) => void): TemplateResult | typeof nothing {
   if (causes.length === 0) return nothing;
   const words = host.say(trimAdviceCauseWords);
   return html`<section aria-label=${words.causes}><h4>${next === 'again' ? `${words.ifAgain}: ` : ''}${words.causes}</h4>
     ${unlike ? html`<p class="unlike">${emphasised(words.unlike)}</p>` : nothing}
-    <ol class="causes" part="causes">${causes.map((cause) => oneCause(host, cause, did))}</ol></section>`;
+    <ol class="causes" part="causes">${causes.map((cause) => oneCause(host, cause, seen.what, did))}</ol></section>`;
 }
 
-function oneCause(host: GliderElement, cause: Cause, did: (change: Change, cause: CauseId) => void): TemplateResult {
+function oneCause(host: GliderElement, cause: Cause, seen: Sight, did: (change: Change, cause: CauseId) => void): TemplateResult {
   const words = host.say(trimAdviceCauseWords);
   return html`<li><strong>${capital(words.cause[cause.id])}</strong> <span class="how">(${likelihood(host, cause)}; ${words.blame[cause.blame]})</span>
-    <p>${[words.why[cause.id], ...cause.facts.map((fact) => factWords(host, fact))].join(' ')}</p>
+    <p>${[whyWords(host, cause.id, seen), ...cause.facts.map((fact) => factWords(host, fact))].join(' ')}</p>
     <ul class="changes">${cause.changes.map((change, i) => oneChange(host, change, cause.id, i > 0, did))}</ul></li>`;
 }
 

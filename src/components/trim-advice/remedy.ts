@@ -1,4 +1,4 @@
-import {html, nothing} from 'lit';
+import {nothing} from 'lit';
 import type {TemplateResult} from 'lit';
 import {flightOf} from '../../calc/flight/flight.js';
 import {flyingPlane} from '../../calc/flight/flying-plane.js';
@@ -9,19 +9,32 @@ import {speaksAgainst, tailRemedy} from '../../calc/trim-advice/no-glide.js';
 import type {Sight} from '../../calc/trim-advice/seen.js';
 import {trimAdviceWords} from '../../messages/en/trim-advice.js';
 import type {GliderElement} from '../base/element.js';
-import {emphasised} from '../base/emphasis.js';
 import {isNoGlide} from './held-up.js';
 import {changeWords, effectWords} from './sentences.js';
 
-/** What brings a balance in front of its limit, or lets a plane glide at all, with the button that says it done; and what to make of it where something else was seen. */
-export function remedy(host: GliderElement, problems: readonly Problem[], seen: Sight | undefined, button: (values: Values, said: string) => TemplateResult): TemplateResult {
+/** What to do first, and what to make of it where something else was seen. */
+export function remedyWords(host: GliderElement, {code}: Problem, seen: Sight | undefined): string {
+  const words = host.say(trimAdviceWords);
+  if (!isNoGlide(code)) return words.remedy;
+  const slips = slipsOf(host);
+  return [
+    ...slips ? [words.remedyTail({change: changeWords(host, slips), effect: effectWords(host, slips) ?? ''})] : [],
+    ...seen && speaksAgainst(code, seen) ? [words.remedyUnlike] : [],
+  ].join(' ');
+}
+
+/** The button that says it done: what brings a balance in front of its limit, or lets a plane glide at all. */
+export function remedyButton(host: GliderElement, problems: readonly Problem[], button: (values: Values, said: string) => TemplateResult): TemplateResult | typeof nothing {
   const words = host.say(trimAdviceWords), {design} = host.state;
-  const doing = problems.map(({code}) => code).find(isNoGlide);
-  if (!doing) {
-    const plane = flyingPlane(design), weight = plane.ok ? behindLimit(plane.value, design)?.weight : undefined;
-    return html`<p class="remedy">${words.remedy}</p>${weight ? button(weight.values, words.fastened) : nothing}`;
+  if (problems.some(({code}) => isNoGlide(code))) {
+    const slips = slipsOf(host);
+    return slips ? button(slips.values, words.changedIt) : nothing;
   }
-  const flight = flightOf(design), slips = flight.ok ? tailRemedy(design, flight.value) : undefined;
-  return html`${seen && speaksAgainst(doing, seen) ? html`<p class="remedy">${emphasised(words.remedyUnlike)}</p>` : nothing}
-    ${slips ? html`<p class="remedy">${emphasised(words.remedyTail({change: changeWords(host, slips), effect: effectWords(host, slips) ?? ''}))}</p>${button(slips.values, words.changedIt)}` : nothing}`;
+  const plane = flyingPlane(design), weight = plane.ok ? behindLimit(plane.value, design)?.weight : undefined;
+  return weight ? button(weight.values, words.fastened) : nothing;
+}
+
+function slipsOf({state: {design}}: GliderElement): ReturnType<typeof tailRemedy> {
+  const flight = flightOf(design);
+  return flight.ok ? tailRemedy(design, flight.value) : undefined;
 }

@@ -1,8 +1,11 @@
 import type {Advice, Cause} from '../../calc/trim-advice/advice.js';
 import type {CauseId} from '../../calc/trim-advice/causes.js';
 import type {Change} from '../../calc/trim-advice/change.js';
+import type {Sight} from '../../calc/trim-advice/seen.js';
 import type {Fact} from '../../calc/trim-advice/weighing.js';
 import {trimAdviceCauseWords} from '../../messages/en/trim-advice-causes.js';
+import {costsNothing, measuring} from '../../calc/trim-advice/choosing.js';
+import {aimWords} from '../base/aim.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
 
@@ -24,21 +27,25 @@ function placeWords(host: GliderElement, at: number): string {
   return at < 0 ? words.ahead(host.write(-at, 'length')) : words.behind(host.write(at, 'length'));
 }
 
+/** A sentence begins with a capital, unless it begins with a number. */
+export const capital = (words: string): string => words.replace(/^\**\p{L}/u, (start) => start.toUpperCase());
+
 /** A change as something to do against a cause, in this plane's numbers; what is exact stands between `**`. */
 export function changeWords(host: GliderElement, one: Change, cause?: CauseId): string {
   const words = host.say(trimAdviceCauseWords);
   const {change} = words;
   const length = (value: number): string => host.write(value, 'length', {fraction: 32});
   switch (one.id) {
-    case 'nose-on': case 'nose-off': return change[one.id]({mass: weight(host, one.mass), at: placeWords(host, one.at)});
+    case 'nose-on': return change['nose-on']({mass: weight(host, one.mass), at: placeWords(host, one.at), fitted: one.fitted});
+    case 'nose-off': return change['nose-off']({mass: weight(host, one.mass), at: placeWords(host, one.at)});
     case 'weight-back': case 'weight-forward': return change[one.id]({mass: weight(host, one.mass), by: length(one.by), to: placeWords(host, one.to)});
     case 'slip-more': case 'slip-less': {
       const {boards, cards, papers} = one.stack;
       return change[one.id]({edge: fine(host, one.edge), stack: words.series(boards, cards, papers)});
     }
     case 'throw': {
-      if (cause === 'thrown-banked') return change.level(speed(host, one.speed));
-      const angle = Math.abs(one.angle) < Math.PI / 360 ? words.level : one.angle < 0 ? words.down(turn(host, one.angle)) : words.up(turn(host, one.angle));
+      const angle = aimWords(host, one);
+      if (cause === 'thrown-banked') return change.level({speed: speed(host, one.speed), angle});
       return change[cause === 'thrown-fast' ? 'noFaster' : 'throw']({speed: speed(host, one.speed), angle, ball: far(host, one.ball)});
     }
     case 'fin': return change.fin({strip: length(one.strip), bend: length(one.bend), side: words.towards[one.side]});
@@ -50,7 +57,8 @@ export function changeWords(host: GliderElement, one: Change, cause?: CauseId): 
     case 'dihedral': return change.dihedral(host.write(one.by, 'angle'));
     case 'fin-larger': return change['fin-larger']({by: length(one.by), height: length(one.height)});
     case 'secure': return change.secure[one.what];
-    case 'calm': case 'measure': return change[one.id];
+    case 'calm': return change.calm;
+    case 'measure': return change.measure[one.what];
   }
 }
 
@@ -96,15 +104,36 @@ export function likelihood(host: GliderElement, {share}: Cause): string {
 /** What belongs beside the answer itself: a number that was measured, and why a speed is another one than before. */
 const toldAtOnce = /^(measured-|faster-now$)/;
 
+/** Why it is so: a throw that is too fast shakes boards by another way than it makes a plane climb. */
+export function whyWords(host: GliderElement, cause: CauseId, seen: Sight): string {
+  const {why} = host.say(trimAdviceCauseWords);
+  return why[cause === 'thrown-fast' && seen === 'flutters' ? 'fast-flutter' : cause];
+}
+
 /** What to do next, and why. */
-export function adviceAnswer(host: GliderElement, {next, because, first, causes}: Advice): Answer {
-  const words = host.say(trimAdviceCauseWords);
-  if (next === 'stop') return {sentence: words.stop, aside: words.because[because]};
-  if (next === 'again' || !first) return {sentence: words.again(words.because[because])};
+export function adviceAnswer(host: GliderElement, advice: Advice): Answer {
+  const {next, because, first, causes, seen, vain} = advice, words = host.say(trimAdviceCauseWords);
+  if (next === 'stop') return stopAnswer(host, advice);
+  if (because === 'no-fit' && first) return {sentence: words.measureFirst(changeWords(host, first.change, first.cause.id)), aside: words.noFit[measuring[seen.what] === 'held' ? 'held' : 'measured'](words.vain(vain))};
+  const why = because in words.because ? words.because[because as keyof typeof words.because] : '';
+  if (next === 'again' || !first) return {sentence: words.again(why)};
   const change = changeWords(host, first.change, first.cause.id), cause = words.cause[first.cause.id];
   const [likeliest = first.cause] = causes;
+  const sentence = likeliest === first.cause ? words.first({change, cause}) : costsNothing(first.change)
+    ? words.firstThough({change, cause, likeliest: words.cause[likeliest.id]}) : words.firstNow({change, cause});
   return {
-    sentence: likeliest === first.cause ? words.first({change, cause}) : words.firstThough({change, cause, likeliest: words.cause[likeliest.id]}),
-    aside: [words.why[first.cause.id], ...first.cause.facts.filter(({id}) => toldAtOnce.test(id)).map((fact) => factWords(host, fact)), effectWords(host, first.change), words.because[because]].filter(Boolean).join(' '),
+    sentence,
+    aside: [whyWords(host, first.cause.id, seen.what), ...first.cause.facts.filter(({id}) => toldAtOnce.test(id)).map((fact) => factWords(host, fact)), effectWords(host, first.change), why].filter(Boolean).join(' '),
   };
+}
+
+/** That nothing is changed any more, why, and what to do instead. */
+function stopAnswer(host: GliderElement, {because, seen: {what}, vain, study: {right, ball}}: Advice): Answer {
+  const words = host.say(trimAdviceCauseWords), {afterStop} = words;
+  const throwing = changeWords(host, {id: 'throw', speed: right.speed, angle: right.angle, height: right.height, ball});
+  const look = capital(changeWords(host, {id: 'measure', what: measuring[what]}));
+  if (because === 'either-way' || because === 'unsteady') return {sentence: words.stopFor[because], aside: afterStop[because](throwing)};
+  if (because === 'many') return {sentence: words.stopFor.many, aside: afterStop.many(look)};
+  if (because === 'no-fit') return {sentence: words.stopFor['no-fit'], aside: afterStop['no-fit']({vain: words.vain(vain), look, throwing})};
+  return {sentence: words.stop, aside: words.because['two-good']};
 }

@@ -1,6 +1,6 @@
 import type {GliderDesign} from '../../calc/design/design.js';
+import type {Throw} from '../../calc/flight/simulation/throw.js';
 import type {Advice} from '../../calc/trim-advice/advice.js';
-import type {CauseId} from '../../calc/trim-advice/causes.js';
 import type {Change} from '../../calc/trim-advice/change.js';
 import type {Past} from '../../calc/trim-advice/seen.js';
 import type {Made} from '../../calc/trim-advice/taken-back.js';
@@ -8,8 +8,6 @@ import type {Made} from '../../calc/trim-advice/taken-back.js';
 /** A throw of this session with the change that followed it, and what would take that change back. */
 export interface Told extends Past, Made {
   readonly change?: Change;
-  /** What that change was made against. */
-  readonly cause?: CauseId;
 }
 
 /** What is known after the throws told so far. */
@@ -18,4 +16,6 @@ export interface Advised {
   readonly advice: Advice | undefined;
   readonly thread: readonly Told[];
   readonly design: GliderDesign;
+  /** The throw that it wants as it is. */
+  readonly right: Throw;
 }

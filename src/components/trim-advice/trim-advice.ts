@@ -9,11 +9,14 @@ import {good, refused, type Outcome, type Problem} from '../../calc/problem.js';
 import type {CauseId} from '../../calc/trim-advice/causes.js';
 import type {Change, Values} from '../../calc/trim-advice/change.js';
 import {sights, type Past, type Seen, type Sight} from '../../calc/trim-advice/seen.js';
+import type {Next} from '../../calc/trim-advice/thread.js';
 import {takenBack} from '../../calc/trim-advice/taken-back.js';
 import {trimAdviceWords} from '../../messages/en/trim-advice.js';
 import {Calculator, type Answer} from '../base/calculator.js';
+import {aimWords} from '../base/aim.js';
 import {shortProperties} from '../base/element.js';
 import {plain} from '../base/emphasis.js';
+import {explain} from '../base/explain.js';
 import {later} from '../base/later.js';
 import {OwnField} from '../base/own-field.js';
 import {heldUp} from './held-up.js';
@@ -162,7 +165,7 @@ export class GliderTrimAdvice extends Calculator<Advised> {
     if (this.#kept?.of.every((one, i) => one === of[i])) return this.#kept.found;
     // a balance behind its limit is refused before anything was seen
     const advice = advising.adviceFor(design, seen ?? unseen, thread);
-    const found = advice.ok ? good({advice: seen && advice.value, thread, design}) : advice;
+    const found = advice.ok ? good({advice: seen && advice.value, thread, design, right: advice.value.study.right}) : advice;
     this.#kept = {of, found};
     return found;
   }
@@ -176,13 +179,24 @@ export class GliderTrimAdvice extends Calculator<Advised> {
 
   protected renderHeading(): string { return this.say(trimAdviceWords).heading; }
 
-  protected answer({advice, thread}: Advised): Answer {
-    const words = this.say(trimAdviceWords), advising = later(this, loadAdvising), {result} = this;
-    if (!result.ok && result.problems.some(heldUp)) return {sentence: words.notYet};
-    if (advice && advising) return advising.adviceAnswer(this, advice);
+  protected answer({advice, thread, right}: Advised): Answer {
+    const words = this.say(trimAdviceWords), advising = later(this, loadAdvising);
+    if (!advising) return {sentence: words.waiting};
+    if (advice) return advising.adviceAnswer(this, advice);
     const last = thread.at(-1);
-    if (!last) return {sentence: words.begin, aside: words.beginAside};
-    return {sentence: last.change && advising ? words.changedNow(plain(advising.changeWords(this, last.change, last.cause))) : words.thrownAgain};
+    if (!last) return {sentence: words.begin({speed: this.write(right.speed, 'speed', {digits: 1}), angle: aimWords(this, right)}), aside: words.beginAside};
+    const {change, cause} = last;
+    if (!change) return {sentence: words.thrownAgain};
+    if (change.id === 'measure') return {sentence: words.measuredNow};
+    const done = advising.changeWords(this, change, cause);
+    return {sentence: isThrow(change) ? words.thrownSo(done) : words.changedNow(plain(done))};
+  }
+
+  /** What comes before any throw is the answer of today, with its remedy. */
+  protected override verdict(problems: readonly Problem[]): Answer | undefined {
+    const held = problems.find(heldUp);
+    if (!held) return undefined;
+    return {sentence: this.say(trimAdviceWords).notYet(explain(this, held)), aside: later(this, loadAdvising)?.remedyWords(this, held, this.#what) ?? ''};
   }
 
   /** The pictures are what is asked. */
@@ -212,7 +226,7 @@ export class GliderTrimAdvice extends Calculator<Advised> {
   #renderRemedy(): TemplateResult | typeof nothing {
     const {result} = this;
     if (result.ok || !result.problems.some(heldUp)) return nothing;
-    return later(this, loadAdvising)?.remedy(this, result.problems, this.#what, (values, said) => html`<p class="do-it">${
+    return later(this, loadAdvising)?.remedyButton(this, result.problems, (values, said) => html`<p class="do-it">${
       this.#free(values) ? html`<button type="button" class="main" part="button" @click=${() => { this.#apply(values); }}>${said}</button>` : nothing}</p>`) ?? nothing;
   }
 
@@ -220,8 +234,8 @@ export class GliderTrimAdvice extends Calculator<Advised> {
     const words = this.say(trimAdviceWords), {result} = this;
     const advice = result.ok ? result.value.advice : undefined;
     const first = advice?.next === 'change' ? advice.first : undefined;
-    return html`<p class="do-it">${first ? html`<button type="button" class="main" part="button" @click=${() => { this.#tell({change: first.change, cause: first.cause.id}); }}>${words.changedIt}</button>` : nothing}${
-      advice && advice.next !== 'stop' ? html`<button type="button" class=${first ? '' : 'main'} part="button" @click=${() => { this.#tell(); }}>${words.threwAgain}</button>` : nothing}</p>`;
+    return html`<p class="do-it">${first ? html`<button type="button" class="main" part="button" @click=${() => { this.#tell({change: first.change, cause: first.cause.id}); }}>${first.change.id === 'measure' ? words.measuredIt : isThrow(first.change) ? words.throwSo : words.changedIt}</button>` : nothing}${
+      advice && (advice.next !== 'stop' || practises(advice)) ? html`<button type="button" class=${first ? '' : 'main'} part="button" @click=${() => { this.#tell(); }}>${words.threwAgain}</button>` : nothing}</p>`;
   }
 
   protected override renderTakeaway({advice}: Advised, result: Outcome<Advised>): TemplateResult {
@@ -306,4 +320,10 @@ export class GliderTrimAdvice extends Calculator<Advised> {
 
 const unseen: Seen = {what: 'good'};
 
-const pastOf = ({seen, changed, right}: Told): Past => ({seen, ...(changed && {changed}), ...(right !== undefined && {right})});
+/** What is done with the next throw, and not at the bench before it. */
+const isThrow = ({id}: Change): boolean => id === 'throw' || id === 'calm';
+
+/** Whether a plane that is changed no more is thrown on, for the hand to learn it. */
+const practises = ({because}: Next): boolean => because === 'unsteady' || because === 'either-way';
+
+const pastOf = ({seen, changed, cause, right}: Told): Past => ({seen, ...(changed && {changed}), ...(cause && {cause}), ...(right !== undefined && {right})});

@@ -8,7 +8,7 @@ import {trimAdviceWorkingWords} from '../../messages/en/trim-advice-working.js';
 import type {GliderElement} from '../base/element.js';
 import {equation, fraction, number, operator, quantity, root, row, symbol} from '../base/equation.js';
 import {numbersTable} from '../base/table.js';
-import {capital} from './cause-list.js';
+import {capital} from './sentences.js';
 import type {Advised} from './told.js';
 
 const times = operator('·'), minus = operator('−');

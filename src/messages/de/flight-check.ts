@@ -44,11 +44,11 @@ const words: typeof flightCheckWords.en = {
     },
     glideRatio: {
       name: 'Gleitzahl', means: 'Wievielmal so weit er gleitet, wie er an Höhe verliert, in stiller Luft.',
-      below: 'Steil: die Kanten dünn drücken, glätten, was vorsteht, und das Leitwerk für langsameren Flug einstellen.', above: 'Mehr, als solche Gleiter schaffen: erst messen, dann versprechen.',
+      below: 'Steil: die Kanten dünn drücken, glätten, was vorsteht, und, wenn er gleichmäßig gleitet, das Leitwerk für langsameren Flug einstellen.', above: 'Mehr, als solche Gleiter schaffen: erst messen, dann versprechen.',
     },
     sink: {
       name: 'Sinken', means: 'Wie schnell er herunterkommt: je langsamer, desto länger dauert ein Wurf.',
-      below: 'Er kommt herunter wie ein Blatt: Der kleinste Aufwind hält ihn oben.', above: 'Das Leitwerk für langsameren Flug einstellen oder den Gleiter leichter bauen.',
+      below: 'Er kommt herunter wie ein Blatt: Der kleinste Aufwind hält ihn oben.', above: 'Den Gleiter leichter bauen oder, wenn er gleichmäßig gleitet, das Leitwerk für langsameren Flug einstellen.',
     },
     reynolds: {
       name: 'Reynoldszahl', means: 'Geschwindigkeit mal Profiltiefe, gemessen an der Zähigkeit der Luft: Dünne Platten sind bis etwa 70 000 so gut wie dicke Flügel.',

@@ -1,21 +1,17 @@
 import type {flightPathWords} from '../en/flight-path.js';
 
-type Hand = Parameters<typeof flightPathWords.en.leftEmpty>[0];
-
-/** Which way the hand moves, after "werfen"; the angle in bold where it is one to act on. */
-const pointing = ({angle, way}: Hand, bold = '**'): string => (way === 'level' ? 'waagerecht' : `${bold}${angle}${bold} nach ${way === 'down' ? 'unten' : 'oben'}`);
-
 const words: typeof flightPathWords.en = {
   heading: 'Der Wurf: was die Hand tun muss und was der Gleiter dann tut',
   waiting: (height) => `Ein Wurf aus ${height} wird berechnet, sobald das Flugmodell da ist.`,
   right: (a) =>
-    `Mit **etwa ${a.speed}** werfen, ${pointing(a)}: so schnell wie ein Ball, der waagerecht geworfen **${a.ball}** weit kommt. Der Gleiter fliegt etwa **${a.distance}** in **${a.time}**.`,
+    `Mit **etwa ${a.speed}** werfen, ${a.aim}: so schnell wie ein Ball, der waagerecht geworfen **${a.ball}** weit kommt. Der Gleiter fliegt etwa **${a.distance}** in **${a.time}**.`,
   own: (a) =>
-    `Mit **${a.speed}** geworfen, ${pointing(a)}, fliegt er etwa **${a.distance}** in **${a.time}**${a.top === undefined ? '' : `, höchstens **${a.top}** hoch`}. Mit etwa ${a.should} geworfen gleitet er.`,
+    `Mit **${a.speed}** geworfen, ${a.aim}, fliegt er etwa **${a.distance}** in **${a.time}**${a.top === undefined ? '' : `, höchstens **${a.top}** hoch`}. Mit etwa ${a.should} geworfen gleitet er.`,
   tape: (a) =>
     `${a.ball} vor den Füßen Klebeband auf den Boden kleben und einen Ball waagerecht aus ${a.height} werfen, bis er jedes Mal dort landet: Das ist die Geschwindigkeit für den Gleiter.`,
   speedRange: (least, most) => `Mit allem, was an diesem Gleiter nicht sicher ist, liegt die richtige Geschwindigkeit zwischen ${least} und ${most}.`,
   glide: (a) => `Er gleitet etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert, und sinkt mit etwa ${a.sink}.`,
+  steep: (sink) => `Er kommt kaum weiter, als er an Höhe verliert, und sinkt mit etwa ${sink}.`,
   unstable: (a) =>
     `Er fliegt noch nicht: Der Schwerpunkt liegt **${a.forward}** zu weit hinten. ${a.mass === undefined ? 'Zuerst den Schwerpunkt nach vorn bringen.' : `Zuerst **${a.mass}** an der Nase anbringen.`}`,
   dives: (edge) => `Er gleitet noch nicht, er geht in den Sturzflug: zuerst die Hinterkante des Höhenleitwerks um **${edge}** anheben.`,
@@ -38,7 +34,7 @@ const words: typeof flightPathWords.en = {
   comparisons: {throws: 'Würfe: langsam, richtig, schnell, steil', balances: 'Schwerpunkte: kopflastig, richtig, schwanzlastig', one: 'nichts, nur diesen Wurf'},
   table: {caption: 'Wie sie fliegen', name: 'Wurf', distance: 'Weite', time: 'Zeit', top: 'Größte Höhe', speed: 'Geworfen mit'},
   stillFlying: (distance) => `über ${distance}`,
-  leftEmpty: (a) => `Wo Geschwindigkeit und Winkel leer sind, gelten die des Gleitflugs: ${a.speed}, ${pointing(a, '')}.`,
+  leftEmpty: (a) => `Wo Geschwindigkeit und Winkel leer sind, gelten die des Gleitflugs: ${a.speed}, ${a.aim}.`,
   play: 'Abspielen', pause: 'Anhalten', moment: 'Augenblick des Flugs',
   seconds: (n) => `${n}\u00a0s`,
   now: (a) => `${a.name}, ${a.time}: ${a.height} hoch, ${a.distance} weit, ${a.speed}, Nase ${a.nose} nach ${a.up ? 'oben' : 'unten'}`,

@@ -34,6 +34,7 @@ export default {
   'sheet-templates': () => import('./sheet-templates.js'),
   'tail-shim': () => import('./tail-shim.js'),
   'tail-shim-working': () => import('./tail-shim-working.js'),
+  'throwing': () => import('./throwing.js'),
   'trim-advice': () => import('./trim-advice.js'),
   'trim-advice-causes': () => import('./trim-advice-causes.js'),
   'trim-advice-working': () => import('./trim-advice-working.js'),

@@ -53,11 +53,11 @@ const measures: Readonly<Record<MeasureId, MeasureWords>> = {
   },
   glideRatio: {
     name: 'Glide ratio', means: 'How many times as far it glides as it drops, in still air.',
-    below: 'Steep: press the edges thin, smooth what sticks out, and set the tail for a slower glide.', above: 'More than such planes manage: measure it before you promise it.',
+    below: 'Steep: press the edges thin, smooth what sticks out, and once it glides steadily set the tail for a slower glide.', above: 'More than such planes manage: measure it before you promise it.',
   },
   sink: {
     name: 'Sink', means: 'How fast it comes down: the slower, the longer a throw lasts.',
-    below: 'It comes down like a leaf: the slightest lift in the air keeps it up.', above: 'Set the tail for a slower glide, or make the plane lighter.',
+    below: 'It comes down like a leaf: the slightest lift in the air keeps it up.', above: 'Make the plane lighter, or once it glides steadily set the tail for a slower glide.',
   },
   reynolds: {
     name: 'Reynolds number', means: 'Speed times chord, measured in the stickiness of air: thin boards do as well as thick wings up to about 70 000.',

@@ -2,24 +2,22 @@ import {topic} from '../topic.js';
 
 interface Hand {
   readonly speed: string;
-  /** Towards level, without sign. */
-  readonly angle: string;
-  readonly way: 'up' | 'down' | 'level';
+  /** Which way, in words of its own. */
+  readonly aim: string;
 }
-
-const pointing = ({angle, way}: Hand): string => way === 'level' ? 'level' : way === 'down' ? `**${angle}** downwards` : `**${angle}** upwards`;
 
 export const flightPathWords = topic('flight-path', {
   heading: 'The throw: what the hand must do, and what the plane does then',
   waiting: (height: string) => `A throw from ${height} is worked out as soon as the flight model has arrived.`,
   right: (a: Hand & {ball: string; distance: string; time: string}) =>
-    `Throw it at **about ${a.speed}**, ${pointing(a)}: as fast as a ball that, thrown level, lands **${a.ball}** away. It glides about **${a.distance}** in **${a.time}**.`,
+    `Throw it at **about ${a.speed}**, ${a.aim}: as fast as a ball that, thrown level, lands **${a.ball}** away. It glides about **${a.distance}** in **${a.time}**.`,
   own: (a: Hand & {distance: string; time: string; top: string | undefined; should: string}) =>
-    `Thrown at **${a.speed}**, ${pointing(a)}, it flies about **${a.distance}** in **${a.time}**${a.top === undefined ? '' : `, **${a.top}** high at most`}. Throw it at about ${a.should} and it glides.`,
+    `Thrown at **${a.speed}**, ${a.aim}, it flies about **${a.distance}** in **${a.time}**${a.top === undefined ? '' : `, **${a.top}** high at most`}. Throw it at about ${a.should} and it glides.`,
   tape: (a: {ball: string; height: string}) =>
     `Stick tape on the floor ${a.ball} in front of you and throw a ball level from ${a.height} until it lands there every time: that is the speed for the plane.`,
   speedRange: (least: string, most: string) => `With what is not known for certain about this plane, the right speed lies between ${least} and ${most}.`,
   glide: (a: {ratio: string; sink: string}) => `It goes about ${a.ratio} times as far as it comes down, and sinks about ${a.sink}.`,
+  steep: (sink: string) => `It goes hardly further than it comes down, and sinks about ${sink}.`,
   unstable: (a: {forward: string; mass: string | undefined}) =>
     `It does not fly yet: it balances **${a.forward}** too far back. ${a.mass === undefined ? 'Bring the balance forward first.' : `Put **${a.mass}** on the nose first.`}`,
   dives: (edge: string) => `It does not glide yet, it dives: raise the rear edge of the tailplane by **${edge}** first.`,
@@ -42,7 +40,7 @@ export const flightPathWords = topic('flight-path', {
   comparisons: {throws: 'throws: slow, right, fast, steep', balances: 'balances: nose-heavy, right, tail-heavy', one: 'nothing, this throw alone'},
   table: {caption: 'How they fly', name: 'Throw', distance: 'Distance', time: 'Time', top: 'Highest', speed: 'Thrown at'},
   stillFlying: (distance: string) => `over ${distance}`,
-  leftEmpty: (a: Hand) => `Speed and angle left empty are those of the glide: ${a.speed}, ${a.way === 'level' ? 'level' : `${a.angle} ${a.way === 'down' ? 'downwards' : 'upwards'}`}.`,
+  leftEmpty: (a: Hand) => `Speed and angle left empty are those of the glide: ${a.speed}, ${a.aim}.`,
   play: 'Play', pause: 'Pause', moment: 'Moment of the flight',
   seconds: (n: string) => `${n}\u00a0s`,
   now: (a: {name: string; time: string; height: string; distance: string; speed: string; nose: string; up: boolean}) =>

@@ -94,6 +94,7 @@ describe('every piece of advice, applied, moves the simulated flight the right w
   });
 
   it('more dihedral rolls a bank out sooner, and taller fins stop a wag sooner', () => {
+    const given = new Set<string | undefined>();
     fc.assert(fc.property(anyFlyer, (drawn) => {
       const design = flyer(drawn);
       const [more] = changesFor(design, {what: 'rolls'}, 'little-dihedral'), [taller] = changesFor(design, {what: 'wags'}, 'small-fin');
@@ -107,8 +108,10 @@ describe('every piece of advice, applied, moves the simulated flight the right w
         const [before, then] = [design, after(design, taller)].map((each) => valueOf(motionOf(each)).wag?.root.re ?? NaN);
         expect(then).to.be.lessThan(before ?? NaN);
       }
-      expect([more?.id, taller?.id]).to.satisfy((ids: readonly string[]) => ids.includes('dihedral') || ids.includes('fin-larger'));
+      given.add(more?.id).add(taller?.id);
     }), {numRuns: 30});
+    // neither where it would make more of it than is usual
+    expect([...given]).to.include('dihedral').and.to.include('fin-larger');
   });
 });
 

@@ -104,7 +104,7 @@ describe('<glider-flight-path>', () => {
     const element = await gliding();
     await type(element, 'launch.speed', '9');
     await type(element, 'launch.angle', '15');
-    expect(text(element, 'answer')).to.contain('Thrown at 9.0 m/s, 15° upwards, it flies about').and.to.contain('high at most');
+    expect(text(element, 'answer')).to.contain('Thrown at 9.0 m/s, 15° above level, it flies about').and.to.contain('high at most');
     expect(studyOf(element).flown.at(-1)?.id).to.equal('own');
     await type(element, 'launch.speed', '');
     await type(element, 'launch.angle', '');

@@ -1,5 +1,7 @@
 import {expect, fixture, html, oneEvent} from '@open-wc/testing';
 import {sendKeys} from '@web/test-runner-commands';
+import {callsOf} from '../../../src/calc/flight/calls.js';
+import {flightOf} from '../../../src/calc/flight/flight.js';
 import type {Sight} from '../../../src/calc/trim-advice/seen.js';
 import type {GliderDesignElement} from '../../../src/components/design/define.js';
 import type {GliderTrimAdvice} from '../../../src/components/trim-advice/define.js';
@@ -7,6 +9,7 @@ import type {Advised} from '../../../src/components/trim-advice/told.js';
 import type {TrimAdviceDetail} from '../../../src/components/trim-advice/trim-advice.js';
 import '../../../src/components/design/define.js';
 import '../../../src/components/trim-advice/define.js';
+import {lessonFile} from '../../calc/trim-advice/lesson-glider.js';
 import {until} from '../../until.js';
 
 const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
@@ -53,10 +56,32 @@ async function linked(): Promise<{readonly element: GliderTrimAdvice; readonly g
   return {element, glider: there(page.querySelector('glider-design'))};
 }
 
+/** A glider whose numbers are all usual ones, as a lesson would have it. */
+async function usual(): Promise<{readonly element: GliderTrimAdvice; readonly glider: GliderDesignElement}> {
+  const page = await fixture(html`<div><glider-design units="metric" .file=${lessonFile}><glider-trim-advice></glider-trim-advice></glider-design></div>`);
+  const element = there(page.querySelector('glider-trim-advice'));
+  await element.updateComplete;
+  return {element, glider: there(page.querySelector('glider-design'))};
+}
+
+/** Says the same after throw upon throw, and does each time what is told, until nothing more is to be done. */
+async function throwAndDo(element: GliderTrimAdvice, what: Sight): Promise<readonly string[]> {
+  const told: string[] = [];
+  for (let i = 0; i < 10; i++) {
+    await pick(element, what);
+    told.push(text(element, 'answer'));
+    const button = element.shadowRoot?.querySelector<HTMLButtonElement>('.do-it button.main');
+    if (!button) break;
+    button.click();
+    await element.updateComplete;
+  }
+  return told;
+}
+
 describe('<glider-trim-advice>', () => {
   it('asks for a throw first, and warns before it', async () => {
     const element = await alone();
-    expect(text(element, 'answer')).to.contain('Throw it straight ahead into still air, then say below what it did');
+    expect(text(element, 'answer')).to.match(/^Throw it into still air at about [\d.]+ m\/s, \d+° below level, aimed at the ground \d+ m ahead\. Then say below what it did/);
     expect(element.shadowRoot?.querySelectorAll('input[type=radio]')).to.have.length(10);
     expect(tidy(within(element, '.caution').textContent)).to.contain('away from faces, eyes').and.to.contain('nose weight is held fast').and.to.contain('supervision');
     expect(found(element).advice).to.equal(undefined);
@@ -94,7 +119,7 @@ describe('<glider-trim-advice>', () => {
     const before = glider.design.ballast.masses;
     setTimeout(() => { void press(element, 'I changed it'); });
     const {detail} = await oneEvent<CustomEvent<TrimAdviceDetail>>(element, 'glider-trim-advice');
-    expect(detail.thread).to.deep.equal([{seen: {what: 'dives'}, changed: change.id, right: advice?.study.right.speed}]);
+    expect(detail.thread).to.deep.equal([{seen: {what: 'dives'}, changed: change.id, cause: advice?.first?.cause.id, right: advice?.study.right.speed}]);
     await element.updateComplete;
     expect(glider.design.ballast.masses).to.deep.equal(change.values?.['ballast.masses']);
     expect(glider.design.ballast.masses).not.to.deep.equal(before);
@@ -167,7 +192,7 @@ describe('<glider-trim-advice>', () => {
     expect(element.thread).to.deep.equal([]);
     expect(element.shadowRoot?.querySelector('input:checked')).to.equal(null);
     expect(buttons(element).some((one) => tidy(one.textContent) === 'Take back the last')).to.equal(false);
-    expect(text(element, 'answer')).to.contain('Throw it straight ahead');
+    expect(text(element, 'answer')).to.match(/^Throw it into still air/);
     expect(other.design).to.equal(design);
     // back with the first, nothing of it is remembered
     element.design = glider.handle;
@@ -208,9 +233,9 @@ describe('<glider-trim-advice>', () => {
 
   it('holds up a plane that would only dive or stall, with the slips that mend it, and lets nobody throw it again as it is', async () => {
     for (const [lang, angle, told, change, seen, counts] of [
-      ['en', '0°', /It would only dive: .* Set the tail first; .*: raise the rear edge of the tailplane by .* mm .* more under it\)\. It should then glide, at about/, 'I changed it', 'good', /What you saw counts more than what was reckoned\. If it did not fly so badly, measure the plane/],
-      ['de', '0°', /Er ginge nur in den Sturzflug: .* Zuerst das Leitwerk einstellen, .*: die Hinterkante des Höhenleitwerks um .* mm anheben/, 'Habe ich geändert', 'swoops', /Was zu sehen war, zählt mehr als das Berechnete\. Flog er gar nicht so schlecht/],
-      ['en', '-9°', /It would only stall: .* Set the tail first; .*: lower the rear edge of the tailplane by/, 'I changed it', 'dives', /What you saw counts more than what was reckoned/],
+      ['en', '0°', /It would only dive: .*Set the tail first; .*: raise the rear edge of the tailplane by .* mm .* more under it\)\. It should then glide, at about/, 'I changed it', 'good', /What you saw counts more than what was reckoned\. If it did not fly so badly, measure the plane/],
+      ['de', '0°', /Er ginge nur in den Sturzflug: .*Zuerst das Leitwerk einstellen, .*: die Hinterkante des Höhenleitwerks um .* mm anheben/, 'Habe ich geändert', 'swoops', /Was zu sehen war, zählt mehr als das Berechnete\. Flog er gar nicht so schlecht/],
+      ['en', '-9°', /It would only stall: .*Set the tail first; .*: lower the rear edge of the tailplane by/, 'I changed it', 'dives', /What you saw counts more than what was reckoned/],
     ] as const) {
       const element = await fixture<GliderTrimAdvice>(html`<glider-trim-advice lang=${lang} units="metric" masses="56g@15mm" tail-angle="-3°"></glider-trim-advice>`);
       await pick(element, 'good');
@@ -220,7 +245,7 @@ describe('<glider-trim-advice>', () => {
       await element.updateComplete;
       expect(element.result.ok).to.equal(false);
       expect(tidy(element.shadowRoot?.querySelector('section')?.textContent)).to.match(told);
-      expect(text(element, 'answer')).to.match(/^(Do not throw it again yet|Noch nicht wieder werfen)/);
+      expect(text(element, 'answer')).to.match(/^(Do not throw it yet|Noch nicht werfen)/);
       expect(tidy(element.shadowRoot?.textContent)).not.to.match(/just as it is|noch einmal genauso|Stop changing|Nichts mehr ändern/);
       expect(buttons(element).some((one) => /Next throw|Nächster Wurf/.test(one.textContent))).to.equal(false);
       expect(text(element, 'causes')).to.equal('');
@@ -230,7 +255,7 @@ describe('<glider-trim-advice>', () => {
       expect(tidy(element.shadowRoot?.textContent)).not.to.match(counts);
       await press(element, change);
       expect(element.result.ok).to.equal(true);
-      expect(text(element, 'answer')).not.to.match(/^(Do not throw it again|Noch nicht wieder)/);
+      expect(text(element, 'answer')).not.to.match(/^(Do not throw it yet|Noch nicht)/);
     }
   });
 
@@ -270,7 +295,7 @@ describe('<glider-trim-advice>', () => {
     const element = await fixture<GliderTrimAdvice>(html`<glider-trim-advice units="metric" span="600 mm" chord="110 mm" mass="64 g" balance="28 mm" tail-angle="-2°"></glider-trim-advice>`);
     await pick(element, 'swoops');
     expect(text(element, 'answer')).to.match(/^Try this first, it costs nothing: throw no faster than 5\.9 m\/s, /);
-    there(buttons(element).find((one) => one.getAttribute('aria-label')?.startsWith('I did this: fasten') === true)).click();
+    there(buttons(element).find((one) => one.getAttribute('aria-label')?.startsWith('I did this: lower the rear edge') === true)).click();
     await element.updateComplete;
     await pick(element, 'swoops');
     const {advice} = found(element), right = there(advice).study.right.speed;
@@ -289,7 +314,7 @@ describe('<glider-trim-advice>', () => {
   });
 
   it('lets any other cause be mended instead, and takes a smaller step back after one too many', async () => {
-    const {element, glider} = await linked();
+    const {element, glider} = await usual();
     await pick(element, 'dives');
     const slips = there(buttons(element).find((one) => one.getAttribute('aria-label')?.startsWith('I did this: raise the rear edge') === true));
     slips.click();
@@ -325,7 +350,7 @@ describe('<glider-trim-advice>', () => {
   it('refuses a balance behind the limit before anything else, with the weight that mends it', async () => {
     const element = await fixture<GliderTrimAdvice>(html`<glider-trim-advice units="metric" seen="swoops"></glider-trim-advice>`);
     expect(element.result.ok).to.equal(false);
-    expect(tidy(element.shadowRoot?.textContent)).to.match(/It balances too far back to be trimmed: .* First fasten [\d.]+ g more/);
+    expect(tidy(element.shadowRoot?.textContent)).to.match(/It balances too far back to be trimmed: .* First fasten [\d.]+ g 15 mm behind the nose/);
     expect(text(element, 'causes')).to.equal('');
     await press(element, 'I fastened it');
     expect(element.result.ok).to.equal(true);
@@ -361,6 +386,83 @@ describe('<glider-trim-advice>', () => {
     await type(element, 'field-launch.wind', 'brisk');
     expect(within(element, '.answer').classList.contains('stale')).to.equal(true);
     expect(text(element, 'answer')).to.equal(before);
+  });
+
+  it('says that what was seen does not fit the plane, and when to stop, where step upon step changes nothing', async () => {
+    const {element, glider} = await usual();
+    const swoops = await throwAndDo(element, 'swoops');
+    expect(swoops).to.have.length(5);
+    expect(swoops[2]).to.match(/^Change nothing more yet: measure the plane .*Two steps have changed nothing\. So what you saw does not fit this plane as it was measured\./);
+    expect(swoops[4]).to.match(/^Stop changing it\. What you saw does not fit this plane by its numbers\.Four steps have changed nothing\. Take back what did not help\. Measure the plane \(.*start over\. Or it is the throw: throw at .* m\/s, /);
+    expect(buttons(element).map((one) => tidy(one.textContent))).to.deep.equal(['Take back the last', 'Start over']);
+    expect(text(element, 'causes')).to.equal('');
+    const flies = flightOf(glider.design);
+    expect(flies.ok && [...callsOf(flies.value)]).to.deep.equal([]);
+  });
+
+  it('takes a step after the plane was measured, and names what each button does', async () => {
+    const {element} = await usual();
+    await pick(element, 'dives');
+    await press(element, 'I changed it');
+    await pick(element, 'dives');
+    await press(element, 'Next throw like that');
+    expect(text(element, 'answer')).to.match(/^Now throw it again, and say what it does: throw at/);
+    await pick(element, 'dives');
+    await press(element, 'I measured it');
+    expect(text(element, 'answer')).to.match(/^Put in what you measured where it is another number/);
+    await pick(element, 'dives');
+    expect(text(element, 'answer')).to.match(/^Try this first: raise the rear edge of the tailplane by 0\.\d mm .*It was looked over and still does the same/);
+  });
+
+  it('speaks of a step back that is half as large only where there is one', async () => {
+    const {element} = await usual();
+    for (const what of ['left', 'right', 'left', 'right'] as const) {
+      await pick(element, what);
+      expect(tidy(element.shadowRoot?.textContent)).not.to.contain('half as large');
+      element.shadowRoot?.querySelector<HTMLButtonElement>('.do-it button.main')?.click();
+      await element.updateComplete;
+    }
+  });
+
+  it('lets a hand practise on where the same plane flies now so and now otherwise', async () => {
+    const {element} = await usual();
+    for (const what of ['left', 'right', 'left', 'dives'] as const) {
+      await pick(element, what);
+      if (what !== 'dives') await press(element, what === 'left' && element.thread.length === 0 ? 'Next throw like that' : 'Next throw, nothing changed');
+    }
+    expect(text(element, 'answer')).to.match(/^Stop changing it\. As it is, it flies now in one way and now in another.*Practise the throw/);
+    await press(element, 'Next throw, nothing changed');
+  });
+
+  it('gives the verdict on a plane that must not be thrown in full strength, with its remedy, also before anything was told', async () => {
+    for (const [lang, verdict] of [
+      ['en', /^Do not throw it yet\. It balances too far back to be trimmed: .* First fasten 1\d(\.\d)? g 14 mm behind the nose: .* Put the balance right first/], ['de', /^Noch nicht werfen\. Der Schwerpunkt liegt .* Zuerst 1\d(,\d)? g Ballast 14 mm hinter der Nase befestigen/],
+    ] as const) {
+      const {element, glider} = await usual();
+      element.lang = lang;
+      await pick(element, 'dives');
+      glider.request([{path: 'ballast.masses', value: []}]);
+      await until(() => verdict.test(text(element, 'answer').replace('forward.Put', 'forward. Put')));
+      expect(within(element, '.answer').classList.contains('stale')).to.equal(false);
+      expect(element.shadowRoot?.querySelector('[part=problem]')).to.equal(null);
+      expect(element.shadowRoot?.textContent).not.to.match(/last answer that fitted|letzte Antwort/);
+      expect(element.result.ok).to.equal(false);
+      // a weight that is there already is added to
+      glider.request([{path: 'ballast.masses', value: [{mass: 0.004, at: 0.014}]}]);
+      await until(() => (lang === 'en' ? /First fasten \d+(\.\d)? g more 14 mm/ : /Zuerst \d+(,\d)? g Ballast mehr 14 mm/).test(text(element, 'answer')));
+    }
+    const bare = await fixture<GliderTrimAdvice>(html`<glider-trim-advice units="metric"></glider-trim-advice>`);
+    await until(() => text(bare, 'answer').includes('First fasten'));
+    expect(text(bare, 'answer')).to.match(/^Do not throw it yet\. It balances too far back/);
+    expect(bare.shadowRoot?.textContent).not.to.contain('once what is marked');
+  });
+
+  it('explains a flutter in its own way', async () => {
+    const element = await alone();
+    await pick(element, 'flutters');
+    expect(text(element, 'causes')).to.contain('The faster it flies, the harder the air shakes a thin board').and.not.to.contain('it climbs until');
+    await pick(element, 'zooms');
+    expect(text(element, 'causes')).to.contain('it climbs until');
   });
 
   it('changes nothing in a design that is locked, but keeps the thread', async () => {
@@ -409,7 +511,7 @@ describe('<glider-trim-advice>', () => {
   it('is accessible, with everything open, a thread and something wrong', async () => {
     const element = await alone();
     await pick(element, 'zooms');
-    await press(element, 'I changed it');
+    await press(element, 'Next throw like that');
     await pick(element, 'left');
     for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
     await until(() => element.shadowRoot?.querySelector('.working math'));
