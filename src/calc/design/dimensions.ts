@@ -209,6 +209,10 @@ export const dimensions = {
   'launch.pitch': {kind: 'angle', default: 0, sensible: [-10 * deg, 10 * deg], hard: [-45 * deg, 45 * deg]},
   /** Against the throw; less than nothing comes from behind. */
   'launch.wind': speed(0, [-2, 3], [-20, 20]),
+
+  /** The air it flies in: a school hall at the sea unless told otherwise. */
+  'air.temperature': {kind: 'temperature', default: 293.15, sensible: [263.15, 313.15], hard: [233.15, 323.15]},
+  'air.altitude': {kind: 'altitude', default: 0, sensible: [-100, 2500], hard: [-400, 5500]},
 } as const satisfies Readonly<Record<string, DimensionRow>>;
 
 type Table = typeof dimensions;

@@ -10,7 +10,7 @@ export interface Difference {
 }
 
 /** What is no part of a glider: its name, the sheet it is cut from, what is aimed at, how it is thrown. */
-const noPart = /^(name$|launch\.|balance\.|board\.(length|width|margin|gap)$)/;
+const noPart = /^(name$|launch\.|air\.|balance\.|board\.(length|width|margin|gap)$)/;
 
 /** All dimensions in which two gliders differ, in the order of the table. */
 export const differences = memo((a: GliderDesign, b: GliderDesign): readonly Difference[] => dimensionPaths.flatMap((path) => {

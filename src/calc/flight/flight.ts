@@ -1,6 +1,7 @@
-import {usualAir, type Air} from '../aero/air.js';
+import type {Air} from '../aero/air.js';
 import type {Setting} from '../aero/plane-loads.js';
 import type {Range} from '../aero/range.js';
+import {airOf} from './air-of.js';
 import type {GliderDesign} from '../design/design.js';
 import {memo} from '../memo.js';
 import {good, refused, type Outcome} from '../problem.js';
@@ -56,7 +57,7 @@ export const reserve = 1.2;
  * nose that brings it there, 'wing-without-lift' where no setting of the tail makes the wing carry, and as {@link flyingPlane}. Inside,
  * `trim` is refused with 'trim-dives' or 'trim-stalls' {edge}: by how much the tail's rear edge has to come up or down for the glide advised.
  */
-export function flightOf(design: GliderDesign, air: Air = usualAir): Outcome<Flight> {
+export function flightOf(design: GliderDesign, air: Air = airOf(design)): Outcome<Flight> {
   const plane = flyingPlane(design);
   return plane.ok ? flightOfPlane(air, plane.value) : plane;
 }
@@ -121,7 +122,7 @@ export interface TailSetting {
  *
  * Refused: 'speed-below-stall' {speed, least}, and as {@link flightOf}.
  */
-export function tailForSpeed(design: GliderDesign, wanted: number, air: Air = usualAir): Outcome<TailSetting> {
+export function tailForSpeed(design: GliderDesign, wanted: number, air: Air = airOf(design)): Outcome<TailSetting> {
   const flight = flightOf(design, air);
   if (!flight.ok) return flight;
   const {plane, stall, mostLift: most} = flight.value;

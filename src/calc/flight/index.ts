@@ -3,6 +3,7 @@
  * wing, what was measured on the finished plane, and what to change after a throw. SI units; as `glider-elements/calc`, without a DOM.
  */
 export {airAt, usualAir} from '../aero/air.js';
+export {airOf} from './air-of.js';
 export type {Air} from '../aero/air.js';
 export {flyingPlane, loadedWith, neutralPointBand} from './flying-plane.js';
 export type {FlyingPlane} from './flying-plane.js';

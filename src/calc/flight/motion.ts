@@ -1,4 +1,5 @@
-import {usualAir, type Air} from '../aero/air.js';
+import type {Air} from '../aero/air.js';
+import {airOf} from './air-of.js';
 import type {GliderDesign} from '../design/design.js';
 import {memo} from '../memo.js';
 import {good, type Outcome} from '../problem.js';
@@ -50,7 +51,7 @@ const flightTime = 8;
  *
  * Refused with why there is no such glide, and as {@link flightOf}.
  */
-export function motionOf(design: GliderDesign, air: Air = usualAir): Outcome<Motion> {
+export function motionOf(design: GliderDesign, air: Air = airOf(design)): Outcome<Motion> {
   const flight = flightOf(design, air);
   return flight.ok ? stage(design.body, flight.value) : flight;
 }

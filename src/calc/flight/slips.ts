@@ -1,4 +1,3 @@
-import {usualAir} from '../aero/air.js';
 import {asBuilt} from '../as-built/as-built.js';
 import {planeBalance} from '../balance/plane-balance.js';
 import {nearestStack, type Stack} from '../bench/stack.js';
@@ -145,7 +144,7 @@ export function shimStudy(design: GliderDesign, surface: Surface, placing: SlipP
 }
 
 function trimOf(design: GliderDesign): Outcome<Trim> {
-  const flight = flightOf(design, usualAir);
+  const flight = flightOf(design);
   return flight.ok ? flight.value.trim : flight;
 }
 
@@ -186,4 +185,4 @@ function stepOf(design: GliderDesign, surface: Surface, placing: SlipPlacing, {c
 }
 
 /** How the tail has to be set for a wanted speed. Refused as `tailForSpeed`, and 'speed-below-stall' for what is no speed. */
-export const tailSettingFor = (design: GliderDesign, speed: number): Outcome<TailSetting> => tailForSpeed(design, speed, usualAir);
+export const tailSettingFor = (design: GliderDesign, speed: number): Outcome<TailSetting> => tailForSpeed(design, speed);

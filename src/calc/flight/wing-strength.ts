@@ -1,6 +1,7 @@
-import {usualAir, type Air} from '../aero/air.js';
+import type {Air} from '../aero/air.js';
 import {amountsOf, total, type StripLoad} from '../aero/plane-loads.js';
 import {rangeOf, type Range} from '../aero/range.js';
+import {airOf} from './air-of.js';
 import type {GliderDesign} from '../design/design.js';
 import {sectionAt} from '../geometry/planform/index.js';
 import {wingStations} from '../bench/wing-stations.js';
@@ -51,7 +52,7 @@ const fastLoad = 4;
  * bare foam, σ h² b / 6 bent: a sandwich and beams of straight stress. A joint has one skin cut; tape across the cut gives it back. Refused as {@link flightOf}, and with why there
  * is no glide.
  */
-export function wingStrength(design: GliderDesign, air: Air = usualAir): Outcome<WingStrength> {
+export function wingStrength(design: GliderDesign, air: Air = airOf(design)): Outcome<WingStrength> {
   const flight = flightOf(design, air);
   return flight.ok ? stage(design.wing, design.board, flight.value) : flight;
 }

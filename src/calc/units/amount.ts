@@ -40,8 +40,8 @@ const signOf = (found: RegExpExecArray): '' | '-' => found[1] === '-' ? '-' : ''
  * Digits of a unit as an SI number. A decimal unit only moves the point, so that 1.1 mm, 0.11 cm and 0.0011 m are one
  * and the same number.
  */
-export function toSI(digits: string, {factor, power}: Unit): number {
-  if (factor !== 1) return Number(digits) * factor / Number(`1e${String(-power)}`);
+export function toSI(digits: string, {factor, power, offset}: Unit): number {
+  if (factor !== 1 || offset !== 0) return Number(digits) * factor / Number(`1e${String(-power)}`) + offset;
   const [mantissa = '', exponent = '0'] = digits.split('e');
   return Number(`${mantissa}e${String(Number(exponent) + power)}`);
 }

@@ -1,6 +1,6 @@
-/** What a number measures. Its SI unit: m, kg, rad, 1, 1, kg/m², kg/m³, m², m/s, kg/m³, s. */
+/** What a number measures. Its SI unit: m, kg, rad, 1, 1, kg/m², kg/m³, m², m/s, kg/m³, s, K, m. */
 export type QuantityKind =
-  | 'length' | 'mass' | 'angle' | 'ratio' | 'count' | 'areal-mass' | 'cube-loading' | 'area' | 'speed' | 'density' | 'time';
+  | 'length' | 'mass' | 'angle' | 'ratio' | 'count' | 'areal-mass' | 'cube-loading' | 'area' | 'speed' | 'density' | 'time' | 'temperature' | 'altitude';
 
 export type SystemOfUnits = 'metric' | 'inch';
 
@@ -8,8 +8,10 @@ export interface Unit {
   /** As it is written: `g/m²`. */
   readonly symbol: string;
   readonly kind: QuantityKind;
-  /** Multiply a number of this unit by it to get SI. */
+  /** Multiply a number of this unit by it, and add `offset`, to get SI. */
   readonly si: number;
+  /** What nought of this unit is in SI; only temperatures have a nought of their own. */
+  readonly offset: number;
   /** `si` is exactly `factor` × 10^`power`; a factor of 1 makes converting a shift of the decimal point. */
   readonly factor: number;
   readonly power: number;
@@ -21,13 +23,14 @@ export interface Unit {
 
 /*
  * International yard and pound agreement of 1959: 1 yd = 0.9144 m and 1 lb = 0.453 592 37 kg, exactly; an inch is 1/36 yd,
- * an ounce 1/16 lb. Every other unit below follows from these and from the metre, kilogram, second and radian.
+ * an ounce 1/16 lb. Temperatures: 0 °C is 273.15 K, exactly (SI Brochure, 9th edition, 2.3.1), and 1 °F is 5/9 K with 32 °F at 0 °C.
+ * Every other unit below follows from these and from the metre, kilogram, second and radian.
  */
 const foot = 0.3048;
 const pound = 0.45359237;
 const ounce = 0.028349523125;
 
-type Row = readonly [symbol: string, kind: QuantityKind, factor: number, power: number, parts: number, names?: string];
+type Row = readonly [symbol: string, kind: QuantityKind, factor: number, power: number, parts: number, names?: string, offset?: number];
 
 const rows: readonly Row[] = [
   ['mm', 'length', 1, -3, 2, 'millimetre millimetres millimeter millimeters'],
@@ -70,6 +73,10 @@ const rows: readonly Row[] = [
 
   ['s', 'time', 1, 0, 100, 'sec secs second seconds'],
   ['min', 'time', 60, 0, 100, 'minute minutes'],
+
+  ['°C', 'temperature', 1, 0, 1, 'c celsius', 273.15],
+  ['°F', 'temperature', 5 / 9, 0, 1, 'f fahrenheit', 273.15 - 32 * 5 / 9],
+  ['K', 'temperature', 1, 0, 1, 'kelvin'],
 ];
 
 /** The spelling of a symbol on any keyboard. */
@@ -77,9 +84,9 @@ const plain = (symbol: string): string => symbol.replace('²', '2').replace('³'
 
 /** Every unit by its symbol. A cube loading is a mass per volume too, so it takes the units of a density. */
 export const units: Readonly<Record<string, Unit>> = Object.freeze(Object.fromEntries(
-  rows.map(([symbol, kind, factor, power, parts, names]): [string, Unit] => [symbol, Object.freeze({
-    symbol, kind, si: power < 0 ? factor / Number(`1e${String(-power)}`) : factor * Number(`1e${String(power)}`), factor, power, parts,
-    names: Object.freeze([plain(symbol), ...names?.split(' ') ?? []]),
+  rows.map(([symbol, kind, factor, power, parts, names, offset = 0]): [string, Unit] => [symbol, Object.freeze({
+    symbol, kind, si: power < 0 ? factor / Number(`1e${String(-power)}`) : factor * Number(`1e${String(power)}`), factor, power, parts, offset,
+    names: Object.freeze([plain(symbol).toLowerCase(), ...names?.split(' ') ?? []]),
   })]),
 ));
 
@@ -89,7 +96,10 @@ const spellings: ReadonlyMap<string, Unit> =
 /** The unit that a spelling stands for, whatever it measures. */
 export const unitSpelled = (spelling: string): Unit | undefined => spellings.get(plain(spelling).toLowerCase());
 
-export const measures = (unit: Unit, kind: QuantityKind): boolean => unit.kind === (kind === 'cube-loading' ? 'density' : kind);
+export const measures = (unit: Unit, kind: QuantityKind): boolean => unit.kind === (madeOf[kind] ?? kind);
+
+/** Kinds that take the units of another: people climb in metres and feet, whatever they measure a wing in. */
+const madeOf: Partial<Readonly<Record<QuantityKind, QuantityKind>>> = {'cube-loading': 'density', 'altitude': 'length'};
 
 /** The unit of a symbol, if it measures this kind of quantity. */
 export function unitFor(symbol: string | undefined, kind: QuantityKind): Unit | undefined {
@@ -109,6 +119,8 @@ const usual: Readonly<Record<QuantityKind, readonly [metric: string, inch: strin
   'speed': ['m/s', 'ft/s'],
   'density': ['kg/m³', 'lb/ft³'],
   'time': ['s', 's'],
+  'temperature': ['°C', '°F'],
+  'altitude': ['m', 'ft'],
 };
 
 /** The symbol of the unit in which a reader of this system expects such a quantity. */

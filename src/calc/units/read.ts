@@ -43,8 +43,8 @@ export const notANumber = (text: string, kind: QuantityKind): {readonly ok: fals
   ({ok: false, problem: {code: 'quantity-not-a-number', args: {text: text.trim().slice(0, longest), kind}}});
 
 // a 2 or 3 after the letters is a power only where the kind has such units: 2ft3in is a length
-const unitName = /\s*(?:(["'°%])|(\p{L}+(?:\^[23])?(?:\/\p{L}+(?:\^[23])?)?)\.?)/uy;
-const powerUnitName = /\s*(?:(["'°%])|(\p{L}+(?:\^?[23])?(?:\/\p{L}+(?:\^?[23])?)?)\.?)/uy;
+const unitName = /\s*(?:(°\s?[cf](?!\p{L})|["'°%])|(\p{L}+(?:\^[23])?(?:\/\p{L}+(?:\^[23])?)?)\.?)/uy;
+const powerUnitName = /\s*(?:(°\s?[cf](?!\p{L})|["'°%])|(\p{L}+(?:\^?[23])?(?:\/\p{L}+(?:\^?[23])?)?)\.?)/uy;
 
 /** The unit that follows another within one quantity, and how many of it make one of the other. */
 const joins: Readonly<Record<string, readonly [symbol: string, many: number]>> = {ft: ['in', 12], lb: ['oz', 16], min: ['s', 60]};
@@ -83,7 +83,7 @@ const percent = ({sign, digits}: Amount, text: string, {decimal = '.'}: ReadOpti
 
 function scanUnitName(scan: Scanner, kind: QuantityKind): string | undefined {
   const found = scan.take(kind === 'length' || kind === 'mass' ? unitName : powerUnitName);
-  return found && (found[1] ?? found[2])?.replaceAll('^', '');
+  return found && (found[1] ?? found[2])?.replace(/[\^\s]/g, '');
 }
 
 /** The rest of `2 ft 3 in` or `1 lb 2 oz`, if it is there: the whole is a number of the smaller unit. */

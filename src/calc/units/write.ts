@@ -37,9 +37,10 @@ export function writeAtLeast(value: number, kind: QuantityKind, options: WriteOp
 
 function write(value: number, kind: QuantityKind, options: WriteOptions, round: (steps: number) => number): string {
   const unit = unitFor(options.unit, kind) ?? unitFor(usualUnit(kind, options.system ?? 'metric'), kind);
-  if (!unit || !Number.isFinite(value / unit.si)) return dash;
-  const text = inUnit(Math.abs(value / unit.si), unit, options, round);
-  return (value < 0 && /[1-9]/.test(text) ? '−' : '') + text;
+  const scaled = unit ? (value - unit.offset) / unit.si : NaN;
+  if (!unit || !Number.isFinite(scaled)) return dash;
+  const text = inUnit(Math.abs(scaled), unit, options, round);
+  return (scaled < 0 && /[1-9]/.test(text) ? '−' : '') + text;
 }
 
 function inUnit(size: number, unit: Unit, options: WriteOptions, round: (steps: number) => number): string {
@@ -74,13 +75,16 @@ function decimals(size: number, unit: Unit, digits: number | undefined, round: (
   return places === undefined ? String(rounded) : rounded.toFixed(places);
 }
 
+/** Units of which every number can be written, where the usual ones skip some. */
+const exact: Readonly<Record<string, string>> = {'°': 'rad', '°C': 'K'};
+
 /**
  * The shortest text, with a dot and a unit, that reads back as the identical SI number. Inches, ounces and degrees skip
- * some numbers: those are written in millimetres, grams or radians instead. A dash for what is no finite number.
+ * some numbers: those are written in millimetres, grams, radians or kelvins instead. A dash for what is no finite number.
  */
 export function writeExact(value: number, kind: QuantityKind, unit: string): string {
   const metric = usualUnit(kind, 'metric');
-  const decimal = unitFor(metric === '°' ? 'rad' : metric, kind);
+  const decimal = unitFor(exact[metric] ?? metric, kind);
   for (const one of [unitFor(unit, kind) ?? unitFor(metric, kind), decimal]) {
     const digits = one && exactDigits(value, one);
     if (one && digits !== undefined) return digits + gap(one.symbol, ' ') + one.symbol;
@@ -93,9 +97,9 @@ const gap = (symbol: string, space: string): string => symbol === '' || symbol =
 /** The fewest digits of the unit that read as the value; a decimal unit always has them. */
 function exactDigits(value: number, unit: Unit): string | undefined {
   if (!Number.isFinite(value)) return undefined;
-  if (value === 0) return '0';
-  if (unit.factor === 1) return pointMoved(value.toExponential(), -unit.power);
-  const near = value / unit.si;
+  if (value === 0 && unit.offset === 0) return '0';
+  if (unit.factor === 1 && unit.offset === 0) return pointMoved(value.toExponential(), -unit.power);
+  const near = (value - unit.offset) / unit.si;
   for (let places = 0; places < 17; places++) {
     // dividing and multiplying again may miss by a few units in the last place of a number
     for (const miss of places < 14 ? [0] : [0, 1, -1, 2, -2, 3, -3, 4, -4]) {

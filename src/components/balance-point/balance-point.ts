@@ -27,7 +27,7 @@ const shortNames = {
 } as const satisfies Readonly<Record<string, DimensionPath>>;
 
 /** Dimensions that change nothing here: how the camber is propped, how the sheet is laid out, and the throw. */
-const notRead = /^(name$|wing\.(stack|prop|fold|camber|groove)|board\.(margin|gap)|built\.(?!tip)|launch\.)/;
+const notRead = /^(name$|wing\.(stack|prop|fold|camber|groove)|board\.(margin|gap)|built\.(?!tip)|launch\.|air\.)/;
 
 /** The fields behind the few that most readers need, in three groups. */
 const groups = {

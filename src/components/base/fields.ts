@@ -162,9 +162,10 @@ export class Fields {
     if (!direction || !kind || !set || value === undefined) return;
     event.preventDefault();
     const symbol = usualUnit(kind, this.#host.system);
-    const step = (steps[symbol] ?? 1) * (unitFor(symbol, kind)?.si ?? 1) * (event.shiftKey ? 10 : 1);
+    const {si = 1, offset = 0} = unitFor(symbol, kind) ?? {};
+    const step = (steps[symbol] ?? 1) * si * (event.shiftKey ? 10 : 1);
     this.#drafts.delete(key);
-    set(Math.round(value / step) * step + direction * step);
+    set(offset + (Math.round((value - offset) / step) + direction) * step);
     this.#committed();
   }
 

@@ -30,6 +30,7 @@ const groups = {
   size: ['wing.span', 'wing.chord', 'wing.tipChord', 'tail.span', 'tail.chord', 'tail.fins.count', 'tail.fins.height', 'body.length', 'arrangement.tailAt'],
   wing: ['wing.creases', 'wing.stack', 'wing.joints', 'wing.pressed', 'arrangement.wingIncidence'],
   steady: ['balance.marginLow', 'balance.marginHigh'],
+  air: ['air.temperature', 'air.altitude'],
 } as const satisfies Readonly<Record<string, readonly DimensionPath[]>>;
 
 
@@ -134,7 +135,7 @@ export class GliderFlightCheck extends Calculator<FlightCheck | 'waiting'> {
     const of = (path: DimensionPath): TemplateResult => this.fields.of(path, {disabled: this.locked(path)});
     const group = (name: keyof typeof groups): TemplateResult => html`<details class="more" ?open=${groups[name].some((path) => this.#troubled(path))}>
       <summary>${words.groups[name]}</summary><div class="fields">${groups[name].map(of)}</div></details>`;
-    return html`<div class="fields">${first.map(of)}${group('weighs')}${group('size')}${group('wing')}${group('steady')}</div>`;
+    return html`<div class="fields">${first.map(of)}${group('weighs')}${group('size')}${group('wing')}${group('steady')}${group('air')}</div>`;
   }
 
   #troubled(path: DimensionPath): boolean {

@@ -29,7 +29,7 @@ const notRead = /^(name$|board\.(length|width|margin|gap))/;
 const first = ['launch.height', 'launch.speed', 'launch.angle', 'launch.pitch', 'launch.wind'] as const satisfies readonly DimensionPath[];
 const others = [
   'ballast.masses', 'arrangement.tailIncidence', 'arrangement.wingIncidence', 'arrangement.wingAt', 'arrangement.tailAt', 'wing.span', 'wing.chord',
-  'measured.mass', 'measured.balance',
+  'measured.mass', 'measured.balance', 'air.temperature', 'air.altitude',
 ] as const satisfies readonly DimensionPath[];
 const shown: ReadonlySet<string> = new Set([...first, ...others]);
 

@@ -89,6 +89,8 @@ const words: typeof dimensionNotes.en = {
   'launch.angle': 'Unter null heißt nach unten; leer für die Richtung, in der er gleitet.',
   'launch.pitch': 'Mehr, als sie im Gleitflug nach oben zeigt; unter null wird sie nach unten gehalten.',
   'launch.wind': 'Gleichmäßig, dem Wurf entgegen; unter null kommt er von hinten. Am besten ist wenig Wind oder keiner.',
+  'air.temperature': 'Warme Luft ist dünner: Alles fliegt darin etwas schneller. Wetter und Feuchte sind nicht gerechnet.',
+  'air.altitude': 'Des Platzes über dem Meer: 1000 m höher fliegt alles etwa 5 % schneller.',
 };
 
 export default words;

@@ -87,6 +87,8 @@ const words: typeof dimensionWords.en = {
   'launch.angle': {label: 'Wurf nach oben um'},
   'launch.pitch': {label: 'Nase angehoben um'},
   'launch.wind': {label: 'Wind von vorn'},
+  'air.temperature': {label: 'Lufttemperatur'},
+  'air.altitude': {label: 'Höhe über dem Meer'},
 };
 
 export default words;

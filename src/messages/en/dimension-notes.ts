@@ -87,4 +87,6 @@ export const dimensionNotes = topic<Readonly<Record<DimensionPath, string>>>('di
   'launch.angle': 'Less than nothing is downwards; empty for the way that the plane glides.',
   'launch.pitch': 'More than it points up in the glide; less than nothing is held down.',
   'launch.wind': 'Steady, against the throw; less than nothing is from behind. Little or no wind is best.',
+  'air.temperature': 'Warm air is thinner: everything flies a little faster in it. Weather and moisture are not counted.',
+  'air.altitude': 'Of the field over the sea: 1000 m up, everything flies about 5 % faster.',
 });

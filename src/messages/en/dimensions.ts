@@ -92,4 +92,6 @@ export const dimensionWords = topic<Readonly<Record<DimensionPath, DimensionWord
   'launch.angle': {label: 'Throw upwards by'},
   'launch.pitch': {label: 'Nose held up by'},
   'launch.wind': {label: 'Wind from ahead'},
+  'air.temperature': {label: 'Temperature of the air'},
+  'air.altitude': {label: 'Height above the sea'},
 });

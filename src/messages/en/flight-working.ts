@@ -7,7 +7,7 @@ export const flightWorkingWords = topic('flight-working', {
     margin: (band: string) => `x: balance, x with n: neutral point, c̄: mean chord. The neutral point is that of a vortex lattice over wing, tailplane and fins, with the body’s lift after R. T. Jones, NACA Report 835 (1946); good to about ${band} either way.`,
     handbook: (a: {lattice: string; handbook: string}) => `A check beside it: handbook formulas, without the body, put the neutral point at ${a.handbook}; the lattice with the body at ${a.lattice}.`,
     volumes: 'S with t and f: tailplane and fins; l: how far back their quarter chord stands, the tailplane’s from the wing’s, the fins’ from the balance; b: span. Usual ranges: M. Drela, Basic Aircraft Design Rules, MIT 16.01 (2006); that of the fins quoted from memory.',
-    glide: 'Weight, lift and drag in balance: R. F. Stengel, Flight Dynamics (2004), section 2.6. γ: the glide’s angle below level; ρ: density of air at sea level and 20 °C; the lift is that at which moments about the balance cancel.',
+    glide: 'Weight, lift and drag in balance: R. F. Stengel, Flight Dynamics (2004), section 2.6. γ: the glide’s angle below level; ρ: density of the air at its temperature and height above the sea, ISO 2533; the lift is that at which moments about the balance cancel.',
     drag: (a: {parasite: string; induced: string; suction: string}) =>
       `The drag is friction and blunt edges ${a.parasite}, the price of a finite span ${a.induced}, and suction that a sharp front edge loses ${a.suction}. Little is measured on boards at such speeds: sink is good to about a quarter, speed to about a tenth.`,
     reynolds: 'V: speed, c: mean chord, ν: how sticky the air is.',

@@ -3,7 +3,10 @@ import fc from 'fast-check';
 import {airAt, gravity, usualAir} from '../../../src/calc/aero/air.js';
 import {amountsOf, total} from '../../../src/calc/aero/plane-loads.js';
 import {defaultDesign, withValues} from '../../../src/calc/design/design.js';
+import {airOf} from '../../../src/calc/flight/air-of.js';
 import {flightOf, tailForSpeed} from '../../../src/calc/flight/flight.js';
+import {motionOf} from '../../../src/calc/flight/motion.js';
+import {throwStudy} from '../../../src/calc/flight/simulation/throw-study.js';
 import {anyShape, varieties} from '../aero/gliders.js';
 import {notFinite} from '../aero/finite.js';
 import {balancedWith, codesOf, flight, planeOf, trim, trimmedAt, valueOf} from './planes.js';
@@ -40,6 +43,28 @@ describe('a glide that a plane settles to', () => {
     expect(width(0.1)).to.be.greaterThan(width(0.2));
     expect(width(0.2)).to.be.greaterThan(width(0.4));
     expect(width(0.2)).to.be.within(0.1, 0.3);
+  });
+});
+
+describe('thinner air', () => {
+  // in steady gliding a speed goes with 1/√ρ where the coefficients stay: only friction changes a little with the Reynolds number
+  for (const [what, values] of [['high up', {'air.altitude': 2000, 'air.temperature': 275.15}], ['on a hot day', {'air.temperature': 313.15}]] as const) {
+    it(`makes a plane as much faster as it is thinner, ${what}`, () => {
+      const there = withValues(steady, values), air = airOf(there);
+      expect(air.density).to.be.lessThan(usualAir.density * 0.95);
+      const faster = Math.sqrt(usualAir.density / air.density);
+      expect(trim(there).glide.speed / trim(steady).glide.speed).to.be.closeTo(faster, 0.01);
+      expect(flight(there).stall / flight(steady).stall).to.be.closeTo(faster, 1e-3);
+      const study = throwStudy(there, 'one'), usual = throwStudy(steady, 'one');
+      if (!study.ok || !usual.ok) throw new Error('no throw');
+      expect((study.value.flown[0]?.thrown.speed ?? 0) / (usual.value.flown[0]?.thrown.speed ?? 0)).to.be.closeTo(faster, 0.01);
+      expect(valueOf(motionOf(there)).phugoid).to.not.deep.equal(valueOf(motionOf(steady)).phugoid);
+    });
+  }
+
+  it('is the same for the same values, and the usual where nothing is said', () => {
+    expect(airOf(defaultDesign)).to.equal(usualAir);
+    expect(airOf(withValues(steady, {'air.altitude': 300}))).to.deep.equal(airOf(withValues(defaultDesign, {'air.altitude': 300})));
   });
 });
 

@@ -3,7 +3,7 @@ import {measures, unitFor, units, usualUnit} from '../../../src/calc/units/kinds
 import type {QuantityKind} from '../../../src/calc/units/kinds.js';
 
 const kinds: readonly QuantityKind[] =
-  ['length', 'mass', 'angle', 'ratio', 'count', 'areal-mass', 'cube-loading', 'area', 'speed', 'density'];
+  ['length', 'mass', 'angle', 'ratio', 'count', 'areal-mass', 'cube-loading', 'area', 'speed', 'density', 'time', 'temperature', 'altitude'];
 
 describe('units', () => {
   it('give no spelling to two units', () => {
@@ -36,7 +36,7 @@ describe('usualUnit', () => {
         expect(unit && measures(unit, kind), `${kind} ${system}`).to.equal(true);
       }
     }
-    expect(kinds.map((kind) => usualUnit(kind, 'metric'))).to.deep.equal(['mm', 'g', '°', '%', '', 'g/m²', 'kg/m³', 'dm²', 'm/s', 'kg/m³']);
-    expect(kinds.map((kind) => usualUnit(kind, 'inch'))).to.deep.equal(['in', 'oz', '°', '%', '', 'oz/ft²', 'oz/ft³', 'in²', 'ft/s', 'lb/ft³']);
+    expect(kinds.map((kind) => usualUnit(kind, 'metric'))).to.deep.equal(['mm', 'g', '°', '%', '', 'g/m²', 'kg/m³', 'dm²', 'm/s', 'kg/m³', 's', '°C', 'm']);
+    expect(kinds.map((kind) => usualUnit(kind, 'inch'))).to.deep.equal(['in', 'oz', '°', '%', '', 'oz/ft²', 'oz/ft³', 'in²', 'ft/s', 'lb/ft³', 's', '°F', 'ft']);
   });
 });

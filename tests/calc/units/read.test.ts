@@ -62,12 +62,25 @@ describe('readQuantity', () => {
     expect(speed.ok && speed.value).to.be.closeTo(5, 1e-14);
   });
 
+  it('reads temperatures in °C, °F and K', () => {
+    // fixed points: SI Brochure, 9th edition, 2.3.1 (0 °C); 32 °F and 212 °F at 0 °C and 100 °C, NIST SP 811 (2008), appendix B.8
+    expect(read('20 °C', 'temperature')).to.deep.equal([293.15, '°C']);
+    expect(read('-5°C', 'temperature')).to.deep.equal([268.15, '°C']);
+    expect(read('68', 'temperature', {bareUnit: '°F'})[0]).to.be.closeTo(293.15, 1e-10);
+    expect(read('212 °f', 'temperature')[0]).to.be.closeTo(373.15, 1e-10);
+    expect(read('293.15 K', 'temperature')).to.deep.equal([293.15, 'K']);
+    expect(read('20°', 'temperature')).to.equal('quantity-wrong-unit');
+    expect(read('20 °C', 'angle')).to.equal('quantity-wrong-unit');
+    expect(read('1600 m', 'altitude')).to.deep.equal([1600, 'm']);
+    expect(read('5000 ft', 'altitude')[0]).to.be.closeTo(1524, 1e-9);
+  });
+
   it('reads every spelling of every unit', () => {
     for (const unit of Object.values(units)) {
       for (const name of unit.names) {
         const result = readQuantity(`3 ${name}`, unit.kind);
         expect(result.ok && result.unit, name).to.equal(unit.symbol);
-        expect(result.ok && result.value, name).to.be.closeTo(3 * unit.si, 1e-12 * unit.si);
+        expect(result.ok && result.value, name).to.be.closeTo(3 * unit.si + unit.offset, 1e-12 * (unit.si + unit.offset));
         expect(read(`3 ${unit.symbol}`, unit.kind), unit.symbol).to.deep.equal(read(`3 ${name}`, unit.kind));
       }
     }

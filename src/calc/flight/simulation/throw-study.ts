@@ -1,4 +1,5 @@
-import {usualAir, type Air} from '../../aero/air.js';
+import type {Air} from '../../aero/air.js';
+import {airOf} from '../air-of.js';
 import type {GliderDesign} from '../../design/design.js';
 import {memo} from '../../memo.js';
 import {good, refused, type Outcome, type Problem} from '../../problem.js';
@@ -102,7 +103,7 @@ const stages: Readonly<Record<Comparison, Stage>> = {throws: stageOf('throws'), 
  *
  * Refused: 'wind-above-speed' {wind, speed} where the wind carries the plane off, as {@link fly} for a throw that cannot be, and as {@link flyingPlane}.
  */
-export function throwStudy(design: GliderDesign, comparison: Comparison, air: Air = usualAir): Outcome<ThrowStudy> {
+export function throwStudy(design: GliderDesign, comparison: Comparison, air: Air = airOf(design)): Outcome<ThrowStudy> {
   const plane = flyingPlane(design);
   if (!plane.ok) return plane;
   return stages[comparison](plane.value, flightOf(design, air), design.body, design.launch, air);

@@ -1,4 +1,5 @@
-import {usualAir, type Air} from '../../aero/air.js';
+import type {Air} from '../../aero/air.js';
+import {airOf} from '../air-of.js';
 import type {GliderDesign} from '../../design/design.js';
 import {good, type Outcome} from '../../problem.js';
 import {lateralMatrix} from '../motion-equations.js';
@@ -62,7 +63,7 @@ export const tightest = {bank: 75 * Math.PI / 180, pitch: 75 * Math.PI / 180} as
  * Refused: 'crooked-out-of-range', and where there is no glide as `flightOf`.
  */
 export function turnTrack(design: GliderDesign, crooked: Partial<Crooked>, options: TurnOptions = {}): Outcome<TurnTrack> {
-  const {air = usualAir, height = design.launch.height, wind = design.launch.wind, seconds = 30, tolerance = 1e-6} = options;
+  const {air = airOf(design), height = design.launch.height, wind = design.launch.wind, seconds = 30, tolerance = 1e-6} = options;
   const made = crookedPlane(design, {...straight, ...crooked}, air);
   if (!made.ok) return made;
   const {glide, plane} = made.value;
@@ -142,7 +143,7 @@ export interface TurnSensitivities {
  *
  * @param seconds left out, as long as a glide from the design's hand height takes
  */
-export function turnSensitivities(design: GliderDesign, seconds?: number, air: Air = usualAir): Outcome<TurnSensitivities> {
+export function turnSensitivities(design: GliderDesign, seconds?: number, air: Air = airOf(design)): Outcome<TurnSensitivities> {
   const made = crookedPlane(design, straight, air);
   if (!made.ok) return made;
   const {glide} = made.value;
