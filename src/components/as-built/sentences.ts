@@ -1,3 +1,4 @@
+import {outsideOf, type Outside} from '../../calc/balance/plane-balance.js';
 import {outOfTrue, type AsBuiltStudy} from '../../calc/as-built/study.js';
 import type {Truth, TruthId} from '../../calc/as-built/tolerances.js';
 import {turnSeen} from '../../calc/flight/simulation/turn-seen.js';
@@ -34,11 +35,10 @@ export function asBuiltAnswer(host: GliderElement, study: AsBuiltStudy): Answer 
   if (study.built.counted.length === 0) return {sentence: [words.nothing, ...begin(host, study)].join(' ')};
   const off = outOfTrue(study);
   const known = study.truths.filter((truth) => fits(truth, off) !== undefined), bad = known.filter((truth) => fits(truth, off) === false);
-  const {balance: {heavy, at, target}} = study;
-  const behind = heavy === 'tail' ? at - target.to : undefined;
+  const outside = outsideOf(study.balance);
   const aside = bad.length > 0 ? words.tooFarOff(bad.map(({id}) => words.names[id])) : known.length > 0 ? words.trueEnough : undefined;
-  const first = behind === undefined ? '' : `${words.balanceFirst(near(host, behind))} `;
-  return {sentence: `${first}${flies(host, study, behind)}`, ...(aside !== undefined && {aside})};
+  const first = outside === undefined ? '' : `${words.balanceFirst({heavy: outside.heavy, by: near(host, outside.by)})} `;
+  return {sentence: `${first}${flies(host, study, outside)}`, ...(aside !== undefined && {aside})};
 }
 
 /** What to measure first. */
@@ -50,14 +50,14 @@ function begin(host: GliderElement, {truths}: AsBuiltStudy): string[] {
   return [by === undefined ? words.beginNoGlide({what, step}) : words.begin({what, step, by: speedOf(host, by), slower: by < 0})];
 }
 
-/** @param behind how far the balance lies behind its target: then the tail is not the cure */
-function flies(host: GliderElement, study: AsBuiltStudy, behind: number | undefined): string {
+/** @param outside where the balance lies outside its target: then the tail is not the cure */
+function flies(host: GliderElement, study: AsBuiltStudy, outside: Outside | undefined): string {
   const words = host.say(asBuiltWords);
   const {trim, planned} = study;
   if (!trim.ok) {
     const [problem] = trim.problems;
     const length = (name: string): string => host.write(Math.abs(Number(problem?.args?.[name] ?? NaN)), 'length');
-    return {'trim-dives': words.dives(behind === undefined ? length('edge') : undefined), 'trim-stalls': words.stalls(behind === undefined ? length('edge') : undefined), 'flight-unstable': words.unstable}[problem?.code ?? ''] ?? words.silent;
+    return {'trim-dives': words.dives(outside === undefined ? length('edge') : undefined), 'trim-stalls': words.stalls(outside === undefined ? length('edge') : undefined), 'flight-unstable': words.unstable}[problem?.code ?? ''] ?? words.silent;
   }
   const {speed} = trim.value.glide;
   const by = planned.trim.ok ? speed - planned.trim.value.glide.speed : undefined;

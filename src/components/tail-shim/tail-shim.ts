@@ -71,7 +71,7 @@ export class GliderTailShim extends Calculator<ShimStudy> {
 
   static override styles = [...Calculator.styles, css`
     fieldset.fields { grid-column: 1 / -1; margin-block-start: .6rem; }
-    .fields button { min-block-size: 2.75rem; white-space: nowrap; align-self: end; }
+    .fields button { min-block-size: 2.75rem; grid-column: 1 / -1; justify-self: start; }
   `];
 
   declare under: string | undefined;

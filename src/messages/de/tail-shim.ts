@@ -27,7 +27,7 @@ const words: typeof tailShimWords.en = {
     'less': (a) => `Für den Plan **${a.stack}** (${a.height}) unter der **${edgeOf(a.edge)} herausnehmen**: ${then(a)}`,
   },
   asPlanned: 'Das ist wie geplant.',
-  balanceFirst: (by) => `**Zuerst der Schwerpunkt**: Er liegt **${by} zu weit hinten**. Das richten, bevor ein Streifen dazukommt oder weggeht.`,
+  balanceFirst: (a) => `**Zuerst der Schwerpunkt**: Er liegt **${a.by} zu weit ${a.heavy === 'tail' ? 'hinten' : 'vorn'}**. Das richten, bevor ein Streifen dazukommt oder weggeht.`,
   up: (angle) => `${angle} nach oben`, down: (angle) => `${angle} nach unten`,
   flies: {
     then: (a) => `Der Gleiter fliegt dann mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert.`,

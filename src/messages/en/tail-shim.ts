@@ -37,7 +37,7 @@ export const tailShimWords = topic('tail-shim', {
     'less': (a: Towards) => `For the plan take **${a.stack}** (${a.height}) **out** from under its **${a.edge} edge**: ${then(a)}`,
   },
   asPlanned: 'That is as planned.',
-  balanceFirst: (by: string) => `**Balance first**: it lies **${by} too far back**. Put that right before any slip.`,
+  balanceFirst: (a: {heavy: 'nose' | 'tail'; by: string}) => `**Balance first**: it lies **${a.by} too far ${a.heavy === 'tail' ? 'back' : 'forward'}**. Put that right before any slip.`,
   up: (angle: string) => `${angle} up`, down: (angle: string) => `${angle} down`,
   flies: {
     then: (a: {speed: string; least: string; most: string; ratio: string}) =>

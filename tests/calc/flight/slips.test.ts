@@ -116,9 +116,11 @@ describe('slips under tail and wing', () => {
     expect(study(steady, 'tail', placing, 1.2 * now.height).step?.less).to.equal(undefined);
   });
 
-  it('are told apart from a balance that lies behind its target', () => {
-    expect(study(steady, 'tail', placing).behind).to.equal(undefined);
-    expect(study(defaultDesign, 'tail', placing).behind).to.be.greaterThan(0.01);
+  it('are told apart from a balance that lies outside its target', () => {
+    expect(study(steady, 'tail', placing).outside).to.equal(undefined);
+    const behind = study(defaultDesign, 'tail', placing).outside, ahead = study(withValues(gliding, {'ballast.masses': [{mass: 0.06, at: 0.015}]}), 'tail', placing).outside;
+    expect([behind?.heavy, ahead?.heavy]).to.deep.equal(['tail', 'nose']);
+    for (const one of [behind, ahead]) expect(one?.by).to.be.greaterThan(0.01);
   });
 
   it('are found for a wanted speed, which the plane then flies at', () => {

@@ -111,9 +111,23 @@ describe('<glider-tail-shim>', () => {
 
   it('puts a balance that lies too far back before any slip', async () => {
     const element = await fixture<GliderTailShim>(html`<glider-tail-shim units="metric" masses="28.5g@15mm" tail-angle="-6°"></glider-tail-shim>`);
-    const {behind = NaN, trim} = studyOf(element);
+    const {outside: {by} = {by: NaN}, trim} = studyOf(element);
     expect(trim.ok ? 'glides' : trim.problems[0]?.code).to.equal('trim-stalls');
-    expect(text(element, 'answer')).to.match(new RegExp(`^Balance first: it lies ${(1e3 * behind).toFixed(0)} mm too far back`)).and.to.contain('only stalls.').and.not.to.contain('lower the rear edge');
+    expect(text(element, 'answer')).to.match(new RegExp(`^Balance first: it lies ${(1e3 * by).toFixed(0)} mm too far back`)).and.to.contain('only stalls.').and.not.to.contain('lower the rear edge');
+    await type(element, 'field-built.tailFront', '0');
+    await type(element, 'field-built.tailRear', '1');
+    expect(text(element, 'answer')).to.match(/^Balance first/).and.to.contain('points 0.7° down').and.not.to.contain('For the plan');
+    expect(text(element, 'aside')).not.to.contain('Another 1 mm');
+    await type(element, 'field-ballast.masses', '60g@15mm');
+    expect(text(element, 'answer')).to.match(/^Balance first: it lies \d+ mm too far forward/);
+  });
+
+  it('keeps its button within a narrow page', async () => {
+    const box = await fixture<HTMLElement>(html`<div><glider-tail-shim units="metric" masses="31g@15mm" tail-angle="-1.2°"></glider-tail-shim></div>`);
+    box.style.inlineSize = '328px';
+    const element = there(box.querySelector('glider-tail-shim'));
+    await element.updateComplete;
+    expect(there(element.shadowRoot?.querySelector('.fields button')).getBoundingClientRect().right).to.be.at.most(box.getBoundingClientRect().right);
   });
 
   it('says at its field, while it is typed, that a speed cannot be', async () => {
