@@ -1,6 +1,6 @@
-// npm test [-- --browsers=chromium,firefox,webkit] [--only=browsers] [files…]: browser tests (*.test.ts) and Node tests (*.test.mjs),
+// npm test [-- --browsers=chromium,firefox,webkit] [--only=browsers] [files and folders…]: browser tests (*.test.ts) and Node tests (*.test.mjs),
 // one closing line. SEED and RUNS: see property-draws.mjs.
-import {readdirSync} from 'node:fs';
+import {readdirSync, statSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
 import {parseArgs} from 'node:util';
 import {ending, failure, sum} from './figures.mjs';
@@ -9,12 +9,15 @@ import {propertyDraws} from './property-draws.mjs';
 import {browserTests, nodeTests} from './run-tests.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-const {values: {browsers, only}, positionals: files} = parseArgs({
+const {values: {browsers, only}, positionals: named} = parseArgs({
   allowPositionals: true, options: {browsers: {type: 'string', default: 'chromium'}, only: {type: 'string'}},
 });
 
+// a folder is all the tests in it
+const files = named.flatMap((name) => (statSync(name, {throwIfNoEntry: false})?.isDirectory()
+  ? readdirSync(name, {recursive: true}).filter((file) => /\.test\.(ts|mjs)$/.test(file)).map((file) => `${name.replace(/\/+$/, '')}/${file}`) : name));
 const inBrowsers = files.filter((file) => file.endsWith('.ts'));
-const inNode = files.length ? files.filter((file) => file.endsWith('.mjs'))
+const inNode = named.length ? files.filter((file) => file.endsWith('.mjs'))
   : readdirSync(`${root}/tests/node`).filter((file) => file.endsWith('.test.mjs')).map((file) => `tests/node/${file}`);
 
 // one seed for all engines, to be known whatever happens to their runs
@@ -25,7 +28,7 @@ console.log(said);
 
 const results = [];
 if (inNode.length && only !== 'browsers') results.push(nodeTests(inNode));
-if (inBrowsers.length || !files.length) {
+if (inBrowsers.length || !named.length) {
   for (const browser of browsers.split(',')) {
     const why = missing(browser);
     if (!why) results.push(browserTests(browser, inBrowsers));
