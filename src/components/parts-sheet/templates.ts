@@ -96,7 +96,7 @@ export class Templates implements ReactiveController {
     const busy = this.#writing !== undefined;
     const cannot = !holds || empty || busy;
     const {leftOut} = found.cut;
-    return html`<p class="source">${words.intro}</p>
+    return html`<p class="source">${words.intro}${found.cut.kits > 1 ? ` ${words.oneForAll}` : ''}</p>
       <div class="fields">${this.#paperField()}
         ${this.#choice.id === 'whole' ? nothing : this.#overlapField.render(words.overlap, false, this.#overlapField.problem ?? (plan.ok ? undefined : plan.problems.find(({path}) => path === 'overlap')))}
         ${found.cut.plans.length > 1 ? this.#planField(found) : nothing}</div>

@@ -10,6 +10,7 @@ const words: typeof sheetTemplateWords.en = {
   paper: 'Papier',
   whole: 'eine Seite so groß wie die Platte',
   overlap: 'Überlappung der Seiten',
+  oneForAll: 'Ein Satz reicht für eine ganze Klasse: nach einem Gleiter fragen, seine Schablonen drucken und jedes Teil danach durchstechen.',
   which: 'Welche Platten',
   all: 'alle',
   pages: (a) => `${pages(a.pages)} ${a.paper}.`,

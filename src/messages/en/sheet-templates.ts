@@ -9,6 +9,7 @@ export const sheetTemplateWords = topic('sheet-templates', {
   paper: 'Paper',
   whole: 'one page as big as the board',
   overlap: 'Pages share',
+  oneForAll: 'One set does for a whole class: ask for one glider, print its templates and prick every part through them.',
   which: 'Which sheets',
   all: 'all of them',
   pages: (a: {pages: number; paper: string}) => `${a.pages === 1 ? 'One page' : `${String(a.pages)} pages`} of ${a.paper}.`,

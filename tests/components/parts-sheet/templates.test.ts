@@ -208,6 +208,7 @@ describe('the templates of <glider-parts-sheet>', () => {
     expect(pages()).to.be.below(all);
     await made(element, 1, caught);
     expect(await caught.files[0]?.text()).to.contain('width="702mm"');
+    expect(said(element)).to.contain('One set does for a whole class');
     element.kits = 1;
     await element.updateComplete;
     expect(root(element).querySelector('#field-which')).to.equal(null);
