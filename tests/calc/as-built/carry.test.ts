@@ -1,5 +1,6 @@
 import {expect} from '@open-wc/testing';
 import {asBuilt} from '../../../src/calc/as-built/as-built.js';
+import {leftAsMeasured} from '../../../src/calc/as-built/carry.js';
 import {defaultDesign, withValues} from '../../../src/calc/design/design.js';
 import {createDesignStore} from '../../../src/calc/design/store.js';
 
@@ -23,6 +24,16 @@ describe('slips changed after the edges over them were measured', () => {
     const plain = createDesignStore();
     plain.request([{path: 'arrangement.tailIncidence', value: 0.01}]);
     expect(plain.current().design.built).to.equal(defaultDesign.built);
+  });
+
+  it('stay as they were measured where only the plan is asked for', () => {
+    const held = leftAsMeasured(built, ['arrangement.tailIncidence']);
+    expect(held).to.deep.equal({'built.tailRear': 0.0021});
+    expect(leftAsMeasured(built, ['arrangement.tailIncidence', 'built.tailRear'])).to.deep.equal({});
+    expect(leftAsMeasured(built, ['arrangement.wingIncidence', 'wing.span'])).to.deep.equal({});
+    const before = tail(built), store = createDesignStore(built);
+    store.request([{path: 'arrangement.tailIncidence', value: -3 * deg}, {path: 'built.tailRear', value: held['built.tailRear']}]);
+    expect(tail(store.current().design)).to.equal(before);
   });
 
   it('forget how the old height was written', () => {

@@ -122,12 +122,15 @@ describe('<glider-tail-shim>', () => {
     expect(text(element, 'answer')).to.match(/^Balance first: it lies \d+ mm too far forward/);
   });
 
-  it('keeps its button within a narrow page', async () => {
+  it('keeps its button below what is wrong with the speed, on a line of its own', async () => {
     const box = await fixture<HTMLElement>(html`<div><glider-tail-shim units="metric" masses="31g@15mm" tail-angle="-1.2°"></glider-tail-shim></div>`);
     box.style.inlineSize = '328px';
     const element = there(box.querySelector('glider-tail-shim'));
     await element.updateComplete;
-    expect(there(element.shadowRoot?.querySelector('.fields button')).getBoundingClientRect().right).to.be.at.most(box.getBoundingClientRect().right);
+    await type(element, 'speed-wanted', '2');
+    const button = there(element.shadowRoot?.querySelector('.fields button')).getBoundingClientRect();
+    expect(button.top).to.be.at.least(there(element.shadowRoot?.querySelector('#speed-wanted-problem .problem')).getBoundingClientRect().bottom);
+    expect(button.right).to.be.at.most(box.getBoundingClientRect().right);
   });
 
   it('says at its field, while it is typed, that a speed cannot be', async () => {
