@@ -4,6 +4,7 @@ import {memo} from '../memo.js';
 import {good, type Outcome} from '../problem.js';
 import {finVolume, tailVolume} from './fin-volume.js';
 import {flightOf, type Flight, type Trim} from './flight.js';
+import {balanceFirst, type BalanceFirst} from './balance-first.js';
 import {flyingPlane, neutralPointBand, type FlyingPlane} from './flying-plane.js';
 import {motionOf, type Motion} from './motion.js';
 import {usualRanges, type MeasureId, type UsualRange} from './usual-ranges.js';
@@ -21,6 +22,8 @@ export interface Measure extends UsualRange {
 export interface FlightCheck {
   readonly design: GliderDesign;
   readonly plane: FlyingPlane;
+  /** What is to be put right before anything else. */
+  readonly first: BalanceFirst | undefined;
   readonly flight: Outcome<Flight>;
   readonly trim: Outcome<Trim>;
   readonly motion: Outcome<Motion>;
@@ -47,7 +50,7 @@ export const flightCheck = memo((design: GliderDesign): Outcome<FlightCheck> => 
   const trim = flight.ok ? flight.value.trim : flight;
   const motion = motionOf(design);
   return good({
-    design, plane, flight, trim, motion, strength: wingStrength(design),
+    design, plane, first: balanceFirst(design), flight, trim, motion, strength: wingStrength(design),
     otherwise: wingStrength({...design, wing: otherSkin(design.wing)}),
     measures: [...ofPlane(plane, design), ...trim.ok ? ofTrim(trim.value, motion) : []],
   });

@@ -53,8 +53,8 @@ export const reserve = 1.2;
 /**
  * How a design flies in some air, or why it does not: trim, glide, polar. Remembered for the same design and air.
  *
- * Refused: 'flight-unstable' {margin, forward, mass} with how far forward the balance has to come for the least static margin wanted and the mass at the
- * nose that brings it there, 'wing-without-lift' where no setting of the tail makes the wing carry, and as {@link flyingPlane}. Inside,
+ * Refused: 'flight-unstable' {margin, forward} with how far forward the balance has to come for the least static margin wanted (which weight does that:
+ * `weightsForBalance`), 'wing-without-lift' where no setting of the tail makes the wing carry, and as {@link flyingPlane}. Inside,
  * `trim` is refused with 'trim-dives' or 'trim-stalls' {edge}: by how much the tail's rear edge has to come up or down for the glide advised.
  */
 export function flightOf(design: GliderDesign, air: Air = airOf(design)): Outcome<Flight> {
@@ -79,14 +79,8 @@ const flightOfPlane = memo((air: Air, plane: FlyingPlane): Outcome<Flight> => {
   });
 });
 
-function unstable({margin, wanted: [least], balance, wingAt, mass, aero}: FlyingPlane): ReturnType<typeof refused> {
-  const forward = (least - margin) * aero.shape.wing.meanAerodynamicChord;
-  const place = balance - forward;
-  return refused({
-    code: 'flight-unstable', path: 'ballast.masses',
-    args: {margin, forward, ...(place + wingAt > 0 && {mass: mass * forward / (place + wingAt)})},
-  });
-}
+const unstable = ({margin, wanted: [least], aero}: FlyingPlane): ReturnType<typeof refused> =>
+  refused({code: 'flight-unstable', path: 'ballast.masses', args: {margin, forward: (least - margin) * aero.shape.wing.meanAerodynamicChord}});
 
 function trimOf(plane: FlyingPlane, air: Air, advised: Glide, most: Range, stall: number): Outcome<Trim> {
   const setting = trimmedAt(plane, plane.built);

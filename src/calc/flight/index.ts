@@ -14,6 +14,8 @@ export {motionOf} from './motion.js';
 export type {Mode, Motion} from './motion.js';
 export {sensitivitiesOf} from './sensitivities.js';
 export type {Change, Sensitivities} from './sensitivities.js';
+export {balanceFirst} from './balance-first.js';
+export type {BalanceFirst} from './balance-first.js';
 export {flightCheck} from './flight-check.js';
 export type {FlightCheck, Measure} from './flight-check.js';
 export {usualRanges} from './usual-ranges.js';

@@ -1,4 +1,5 @@
 import type {GliderDesign} from '../design/design.js';
+import {windy} from '../flight/launch-wind.js';
 import {usualRanges} from '../flight/usual-ranges.js';
 import {motionOf} from '../flight/motion.js';
 import type {ThrowStudy} from '../flight/simulation/throw-study.js';
@@ -30,8 +31,6 @@ export type Fact =
 export type Weight = readonly [factor: number, fact?: Fact];
 
 const nearStall = usualRanges.stallMargin.from, farFromStall = usualRanges.stallMargin.to;
-/** A wind that carries a glider about, m/s. Common practice, no source. */
-export const windy = 1;
 
 /** What is known of a plane, weighed for one cause. */
 export function weigh(cause: CauseId, design: GliderDesign, flight: Flight, study: ThrowStudy, fit: Fit | undefined): readonly Weight[] {

@@ -20,6 +20,8 @@ export class Announcer implements ReactiveController {
 
   /** To be told the answer after each rendering; neither the first one nor the same one in other words is news. */
   hear(answer: string, reader: string): void {
+    // what was said before does not stay in words that the reader no longer reads
+    if (reader !== this.#reader && answer !== this.#answer) this.said = '';
     const news = this.#answer !== undefined && answer !== this.#answer && reader === this.#reader;
     this.#answer = answer;
     this.#reader = reader;

@@ -35,6 +35,9 @@ export interface Solved {
 /** Whether a block stands where its panel does not come to rest on it. */
 const isMissed = ({place, block}: JointFold): boolean => place.kind === 'panel-edge-against-stack-face' || (place.kind === 'none' && block > 0);
 
+/** A block lower than this, m, is written as none. */
+const unseen = 5e-5;
+
 /**
  * Dihedral: from where the joints are and what props the panels up to the angles, and back; or where a block at hand must stand.
  *
@@ -115,7 +118,7 @@ export class GliderDihedralAngle extends Calculator<Solved> {
     if (joints.length === 0) return {sentence: words.flat};
     const sentences = joints.map((_, i) => this.#sentence(joints[joints.length - 1 - i], wing, i === 0));
     const sentence = [...(joints.length > 1 ? [words.several] : []), ...sentences].join(' ');
-    if (joints.some(isMissed)) return {sentence};
+    if (joints.some(isMissed) || joints.every(({block}) => block < unseen)) return {sentence};
     return {
       sentence,
       aside: [
@@ -130,6 +133,7 @@ export class GliderDihedralAngle extends Calculator<Solved> {
     const words = this.#words;
     if (joint.place.kind === 'panel-edge-against-stack-face') return words.missed({outermost, angle: this.#angle(joint.lean)});
     if (isMissed(joint)) return words.clear({outermost});
+    if (joint.block < unseen) return words.level({outermost});
     return words.by[wing.dihedralBy]({
       where: wing.jointPlace, outermost, propped: joint.propped,
       block: this.#length(joint.block), angle: this.#angle(joint.angle), fold: this.#angle(joint.fold),

@@ -19,8 +19,8 @@ const shortNames = {
   balance: 'measured.balance', masses: 'ballast.masses',
 } as const satisfies Readonly<Record<string, DimensionPath>>;
 
-/** Dimensions that change nothing here: how the sheet is laid out, where a weight might go, and the throw. */
-const notRead = /^(name$|board\.(length|width|margin|gap)|ballast\.at|launch\.|built\.(bow|leftTip|rightTip))/;
+/** Dimensions that change nothing here: how the sheet is laid out, and the throw but for its height. */
+const notRead = /^(name$|board\.(length|width|margin|gap)|launch\.(?!height)|built\.(bow|leftTip|rightTip))/;
 
 const first = ['ballast.masses', 'arrangement.wingAt', 'arrangement.tailIncidence', 'measured.mass', 'measured.balance'] as const satisfies readonly DimensionPath[];
 

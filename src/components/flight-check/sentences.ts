@@ -1,4 +1,5 @@
 import type {Range} from '../../calc/aero/range.js';
+import type {BalanceFirst} from '../../calc/flight/balance-first.js';
 import type {FlightCheck} from '../../calc/flight/flight-check.js';
 import {usualRanges} from '../../calc/flight/usual-ranges.js';
 import type {Problem} from '../../calc/problem.js';
@@ -6,6 +7,8 @@ import {flightCheckWords} from '../../messages/en/flight-check.js';
 import type {Answer} from '../base/calculator.js';
 import {explain} from '../base/explain.js';
 import type {GliderElement} from '../base/element.js';
+import {aimWords} from '../base/aim.js';
+import {balanceFirstWords} from '../base/weights.js';
 import {written} from './numbers.js';
 
 const near = (host: GliderElement, value: number): string => host.write(Math.abs(value), 'length', host.system === 'inch' ? {fraction: 8} : {digits: 0});
@@ -23,22 +26,25 @@ const worthwhile = 2.5e-4;
 /** Whether it will fly and what to do about it, and what follows. */
 export function answerWords(host: GliderElement, check: FlightCheck): Answer {
   const {flight, trim} = check;
+  if (check.first) return firstWords(host, check, check.first);
   const problem = !flight.ok ? flight.problems[0] : !trim.ok ? trim.problems[0] : undefined;
   return problem ? remedyWords(host, check, problem) : flyingWords(host, check);
 }
 
-function remedyWords(host: GliderElement, {plane, flight}: FlightCheck, problem: Problem): Answer {
+/** A plane that does not balance is neither trimmed nor thrown before it does. */
+function firstWords(host: GliderElement, {flight, trim, plane}: FlightCheck, first: BalanceFirst): Answer {
+  const words = host.say(flightCheckWords), {sentence, then} = balanceFirstWords(host, first);
+  const chord = plane.aero.shape.wing.meanAerodynamicChord;
+  const now = trim.ok ? [words.asItIs({speed: speed(host, trim.value.glide.speed), ratio: ratio(host, trim.value.glide.ratio.usual)})]
+    : !flight.ok && flight.problems[0]?.code === 'flight-unstable' ? [words.unsteady({behind: near(host, plane.margin * chord), ahead: plane.margin > 0})]
+      : [{'trim-dives': words.divesNow, 'trim-stalls': words.stallsNow}[trim.problems[0]?.code ?? ''] ?? ''].filter(Boolean);
+  return {sentence, aside: [...now, ...then].join(' ')};
+}
+
+function remedyWords(host: GliderElement, {flight}: FlightCheck, problem: Problem): Answer {
   const words = host.say(flightCheckWords);
   const {code, args = {}} = problem;
   const number = (name: string): number => Number(args[name] ?? 0);
-  if (code === 'flight-unstable') {
-    const chord = plane.aero.shape.wing.meanAerodynamicChord;
-    const forward = near(host, number('forward'));
-    return {
-      sentence: words.unstable({behind: near(host, plane.margin * chord), ahead: plane.margin > 0, forward, mass: args['mass'] === undefined ? undefined : host.write(number('mass'), 'mass')}),
-      aside: words.unstableAside({forward, margin: share(host, plane.wanted[0])}),
-    };
-  }
   const best = flight.ok ? words.then({ratio: ratio(host, flight.value.advised.ratio.usual), speed: speed(host, flight.value.advised.speed)}) : '';
   if (code === 'trim-dives') return {sentence: words.dives(slip(host, number('edge'))), aside: best};
   if (code === 'trim-stalls') return {sentence: words.stalls(slip(host, number('edge'))), aside: best};
@@ -61,7 +67,7 @@ function flyingWords(host: GliderElement, check: FlightCheck): Answer {
   const sink = measures.find(({id}) => id === 'sink')?.value ?? glide.sink;
   return {
     sentence: fast ? words.fast({speed: speed(host, glide.speed), rise: slip(host, rise)})
-      : words.flies({speed: speed(host, glide.speed), ratio: words.range(ratio(host, glide.ratio.least), ratio(host, glide.ratio.most))}),
+      : words.flies({aim: aimWords(host, {angle: -glide.angle, height: design.launch.height}), speed: speed(host, glide.speed), ratio: words.range(ratio(host, glide.ratio.least), ratio(host, glide.ratio.most))}),
     aside: [
       ...fast ? [words.then(there)] : [],
       words.sinks({sink: sinkWords(host, sink), margin: share(host, plane.margin)}),

@@ -182,7 +182,7 @@ export class GliderFlightPath extends Calculator<ThrowStudy> {
   }
 
   protected renderHeading(): string { return this.say(flightPathWords).heading; }
-  protected answer(study: ThrowStudy): Answer { return throwAnswer(this, study); }
+  protected answer(study: ThrowStudy): Answer { return throwAnswer(this, study, later(this, loadStudy)?.balanceFirst(this.state.design)); }
 
   protected renderPicture(study: ThrowStudy): TemplateResult {
     const words = this.say(flightPathWords);

@@ -1,13 +1,17 @@
+import type {BalanceFirst} from '../../calc/flight/balance-first.js';
+import {launchWind} from '../../calc/flight/launch-wind.js';
 import type {Flown, FlownId, ThrowStudy} from '../../calc/flight/simulation/throw-study.js';
 import type {Throw} from '../../calc/flight/simulation/throw.js';
 import type {Moment} from '../../calc/flight/simulation/track.js';
 import {turnSeen} from '../../calc/flight/simulation/turn-seen.js';
+import {usualRanges} from '../../calc/flight/usual-ranges.js';
 import type {Problem} from '../../calc/problem.js';
 import {flightPathWords} from '../../messages/en/flight-path.js';
 import {acrossWords} from '../base/across.js';
 import {aimWords} from '../base/aim.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
+import {balanceFirstWords} from '../base/weights.js';
 
 /** A distance over the floor, as a tape laid along it shows it. */
 export const far = (host: GliderElement, value: number): string =>
@@ -34,25 +38,30 @@ export const mainOf = ({flown}: ThrowStudy): Flown | undefined =>
 export const distanceWords = (host: GliderElement, {track: {last, ended}}: Flown): string =>
   ended === 'landed' ? far(host, last.x) : host.say(flightPathWords).stillFlying(far(host, last.x));
 
-/** What the hand must do, or what the plane needs before it is thrown. */
-export function throwAnswer(host: GliderElement, study: ThrowStudy): Answer {
+/** What the hand must do, or what the plane needs before it is thrown: its balance before its tail. */
+export function throwAnswer(host: GliderElement, study: ThrowStudy, first: BalanceFirst | undefined): Answer {
   const words = host.say(flightPathWords);
   const main = mainOf(study);
   const {trim, right, ball} = study;
-  if (!trim.ok) return {sentence: whyNot(host, trim.problems[0]), aside: words.thrownAllTheSame};
   if (!main) return {sentence: words.thrownAllTheSame};
-  const {glide, speed} = trim.value;
   const flies = {distance: distanceWords(host, main), time: seconds(host, main.track.last.time)};
-  const {height} = main.thrown;
+  if (first) {
+    const {sentence, then} = balanceFirstWords(host, first);
+    return {sentence, aside: [...then, words.asItIsThrown({...handWords(host, main.thrown), ...flies}), ...turnSentence(host, study)].join(' ')};
+  }
+  if (!trim.ok) return {sentence: whyNot(host, trim.problems[0]), aside: words.thrownAllTheSame};
+  const {glide, speed} = trim.value;
+  const {height, wind} = main.thrown;
   const top = main.track.highest.height > height + 0.05 ? high(host, main.track.highest.height) : undefined;
-  const still = Math.abs(main.thrown.wind) < 1e-9;
+  const still = Math.abs(wind) < 1e-9, comes = launchWind(wind);
   const own = main.thrown.speed !== right.speed || main.thrown.angle !== right.angle || main.thrown.attack !== right.attack;
   const throws = own
     ? words.own({...handWords(host, main.thrown), ...flies, top, should: speedWords(host, right.speed)})
     : words.right({...handWords(host, right), ...flies, ball: far(host, ball)});
   return {
-    sentence: [throws, ...turnSentence(host, study)].join(' '),
+    sentence: [...comes === 'calm' ? [] : [words.wind[comes](speedWords(host, Math.abs(wind)))], throws, ...turnSentence(host, study)].join(' '),
     aside: [
+      ...glide.speed > usualRanges.speed.to ? [words.dart] : [],
       words.tape({ball: far(host, ball), height: high(host, height)}),
       ...still ? [words.speedRange(speedWords(host, speed.least), speedWords(host, speed.most))] : [],
       glide.ratio.usual < 1.5 ? words.steep(speedWords(host, glide.sink.usual))
@@ -101,10 +110,6 @@ function whyNot(host: GliderElement, problem: Problem | undefined): string {
   switch (problem?.code ?? '') {
     case 'trim-dives': return words.dives(edge);
     case 'trim-stalls': return words.stalls(edge);
-    case 'flight-unstable': {
-      const mass = number(problem, 'mass');
-      return words.unstable({forward: host.write(number(problem, 'forward'), 'length'), mass: Number.isFinite(mass) ? host.write(mass, 'mass') : undefined});
-    }
     default: return words.thrownAllTheSame;
   }
 }

@@ -31,6 +31,7 @@ const words: typeof dihedralWords.en = {
     block: (a) => `${prop(a, a.block)}: ${rises(a)}.`,
     place: (a) => `Den ${a.block} hohen Klotz **${a.fromJoint} vom Knick** aufstellen, ${a.inset} vor dem ${end(a)}: ${rises(a)}.`,
   },
+  level: (a) => `Der ${a.outermost ? 'Außenflügel' : 'Flügelteil'} bleibt **flach** liegen: Dort wird nichts gestützt.`,
   missed: (a) => `Der Klotz steht **zu weit außen**: Der ${a.outermost ? 'Außenflügel' : 'Flügelteil'} rutscht an ihm vorbei und lehnt bei ${a.angle} an seiner Seite. Den Klotz weiter nach innen schieben.`,
   clear: (a) => `Der Klotz **berührt nichts**: Der ${a.outermost ? 'Außenflügel' : 'Flügelteil'} liegt flach. Den Klotz darunterschieben.`,
   several: 'Von den Flügelenden nach innen arbeiten.',

@@ -63,7 +63,7 @@ const words: typeof flightCheckWords.en = {
     drela: (range) => `üblich ${range}`, practice: (range) => `üblich ${range}, allgemeine Praxis`, wanted: (range) => `gewünscht ${range}`,
   },
   range: (from, to) => `${from} bis ${to}`,
-  flies: (a) => `Er wird fliegen: waagerecht oder knapp darunter mit **etwa ${a.speed}** werfen, dann gleitet er **${a.ratio.replace(' bis ', '- bis ')}\u2011mal so weit, wie er an Höhe verliert**.`,
+  flies: (a) => `Er wird fliegen: mit **etwa ${a.speed}** werfen, ${a.aim}, dann gleitet er **${a.ratio.replace(' bis ', '- bis ')}\u2011mal so weit, wie er an Höhe verliert**.`,
   fast: (a) => `Er wird fliegen, aber nur mit **etwa ${a.speed}**: für einen leichten Wurf und flaches Gleiten die Hinterkante des Leitwerks **etwa ${a.rise}** anheben.`,
   sinks: (a) => `Er sinkt mit ${a.sink}; das Stabilitätsmaß ist etwa ${a.margin} der mittleren Profiltiefe.`,
   better: (a) =>
@@ -72,11 +72,9 @@ const words: typeof flightCheckWords.en = {
     `Mit der Hinterkante des Leitwerks ${a.by} ${a.up ? 'höher' : 'tiefer'} glitte er flacher, etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert, mit etwa ${a.speed}, und bliebe doch deutlich schneller, als die Strömung abreißt.`,
   out: (names) => `Nicht im üblichen Bereich: ${names.join(', ')}.`,
   allUsual: 'Alle seine Zahlen sind üblich.',
-  unstable: (a) =>
-    `Er wird sich **nicht von selbst fangen**: Der Schwerpunkt liegt ${a.behind} ${a.ahead ? 'vor' : 'hinter'} dem Neutralpunkt. ${
-      a.mass === undefined ? `Den Schwerpunkt **${a.forward} nach vorn** bringen.` : `**Etwa ${a.mass} ganz vorn an der Nase** anbringen.`}`,
-  unstableAside: (a) =>
-    `Ballast an der Nase oder ein weiter hinten sitzender Flügel bringt den Schwerpunkt ${a.forward} nach vorn, auf ein Stabilitätsmaß von ${a.margin}. Bis dahin gibt es keine Geschwindigkeit, mit der er fliegt.`,
+  asItIs: (a) => `So, wie er ist, stellt er sich auf etwa ${a.speed} ein und gleitet etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert.`,
+  unsteady: (a) => `So, wie er ist, fängt er sich nicht von selbst: Der Schwerpunkt liegt ${a.behind} ${a.ahead ? 'vor' : 'hinter'} dem Neutralpunkt.`,
+  divesNow: 'So, wie er ist, ginge er in den Sturzflug.', stallsNow: 'So, wie er ist, würde er sich aufbäumen, bis die Strömung abreißt.',
   dives: (edge) => `Er ist stabil, aber so gebaut ginge er in den **Sturzflug**: die Hinterkante des Leitwerks **etwa ${edge}** anheben.`,
   stalls: (edge) => `Er ist stabil, aber so gebaut würde er sich **aufbäumen, bis die Strömung abreißt**: die Hinterkante des Leitwerks **etwa ${edge}** senken.`,
   then: (a) => `Dann gleitet er etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert, mit etwa ${a.speed}.`,

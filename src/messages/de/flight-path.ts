@@ -12,8 +12,12 @@ const words: typeof flightPathWords.en = {
   speedRange: (least, most) => `Mit allem, was an diesem Gleiter nicht sicher ist, liegt die richtige Geschwindigkeit zwischen ${least} und ${most}.`,
   glide: (a) => `Er gleitet etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert, und sinkt mit etwa ${a.sink}.`,
   steep: (sink) => `Er kommt kaum weiter, als er an Höhe verliert, und sinkt mit etwa ${sink}.`,
-  unstable: (a) =>
-    `Er fliegt noch nicht: Der Schwerpunkt liegt **${a.forward}** zu weit hinten. ${a.mass === undefined ? 'Zuerst den Schwerpunkt nach vorn bringen.' : `Zuerst **${a.mass}** an der Nase anbringen.`}`,
+  asItIsThrown: (a) => `Das Bild zeigt, was er tut, so wie er ist: mit ${a.speed} geworfen, ${a.aim}, kommt er etwa ${a.distance} weit in ${a.time}.`,
+  dart: 'So schnell und steil ist er mehr Pfeil als Gleiter: zuerst die Hinterkante des Leitwerks ein wenig anheben, dann fliegt er langsamer und flacher.',
+  wind: {
+    behind: (speed) => `Der Wind kommt **von hinten**, mit ${speed}: umdrehen und **gegen den Wind** werfen oder besser warten, bis es windstill ist.`,
+    ahead: (speed) => `Ein Wind von ${speed} trägt ihn davon: besser **warten, bis es windstill ist**.`,
+  },
   dives: (edge) => `Er gleitet noch nicht, er geht in den Sturzflug: zuerst die Hinterkante des Höhenleitwerks um **${edge}** anheben.`,
   stalls: (edge) => `Er gleitet noch nicht, die Strömung reißt ab: zuerst die Hinterkante des Höhenleitwerks um **${edge}** senken.`,
   thrownAllTheSame: 'Das Bild zeigt, was er tut, wenn er so geworfen wird, wie er ist.',

@@ -45,6 +45,7 @@ export const dihedralWords = topic('dihedral', {
     block: (a: Said) => `${propped(a)} a block ${a.block} high${standing(a)}: ${rises(a)}.`,
     place: (a: Said) => `Stand the block of ${a.block} **${a.fromJoint} from the joint**, ${a.inset} in from the ${a.outermost ? 'tip' : 'next joint'}: ${rises(a)}.`,
   },
+  level: (a: {outermost: boolean}) => `The ${a.outermost ? 'tip ' : ''}panel stays **flat**, in line with what lies inside of it: nothing is propped there.`,
   missed: (a: {outermost: boolean; angle: string}) =>
     `The block stands **too far out**: the ${a.outermost ? 'tip ' : ''}panel slips past its top and leans on its side at ${a.angle}. Push it further in.`,
   clear: (a: {outermost: boolean}) => `The block stands **clear** of the ${a.outermost ? 'tip ' : ''}panel, which lies flat. Push it in under the panel.`,

@@ -76,7 +76,7 @@ export const flightCheckWords = topic('flight-check', {
     drela: (range: string) => `usually ${range}`, practice: (range: string) => `usually ${range}, common practice`, wanted: (range: string) => `wanted ${range}`,
   },
   range: (from: string, to: string) => `${from} to ${to}`,
-  flies: (a: {speed: string; ratio: string}) => `It will fly: throw it level or just below, at **about ${a.speed}**, and it glides **${a.ratio} times as far as it drops**.`,
+  flies: (a: {aim: string; speed: string; ratio: string}) => `It will fly: throw it at **about ${a.speed}**, ${a.aim}, and it glides **${a.ratio} times as far as it drops**.`,
   fast: (a: {speed: string; rise: string}) =>
     `It will fly, but only at **about ${a.speed}**: raise the tail’s rear edge **about ${a.rise}** for an easy throw and a flat glide.`,
   sinks: (a: {sink: string; margin: string}) => `It sinks ${a.sink}, with a static margin of about ${a.margin} of the mean chord.`,
@@ -88,11 +88,9 @@ export const flightCheckWords = topic('flight-check', {
   /** Of names as they stand over the rulers. */
   out: (names: readonly string[]) => `Out of the usual: ${names.map((name) => name.charAt(0).toLowerCase() + name.slice(1)).join(', ')}.`,
   allUsual: 'All its numbers are usual ones.',
-  unstable: (a: {behind: string; ahead: boolean; forward: string; mass: string | undefined}) =>
-    `It will **not steady itself**: it balances ${a.behind} ${a.ahead ? 'ahead of' : 'behind'} its neutral point. ${
-      a.mass === undefined ? `Bring the balance **${a.forward} forward**.` : `Put **about ${a.mass} at the tip of the nose**.`}`,
-  unstableAside: (a: {forward: string; margin: string}) =>
-    `Weight at the nose or a wing further back brings the balance ${a.forward} forward, to a static margin of ${a.margin}. Until then it has no speed to fly at.`,
+  asItIs: (a: {speed: string; ratio: string}) => `As it is it would settle at about ${a.speed} and glide about ${a.ratio} times as far as it drops.`,
+  unsteady: (a: {behind: string; ahead: boolean}) => `As it is it will not steady itself: it balances ${a.behind} ${a.ahead ? 'ahead of' : 'behind'} its neutral point.`,
+  divesNow: 'As it is it would dive.', stallsNow: 'As it is it would rear up and stall.',
   dives: (edge: string) => `It is steady, but as it is built it would **dive**: raise the tail’s rear edge **about ${edge}**.`,
   stalls: (edge: string) => `It is steady, but as it is built it would **rear up and stall**: lower the tail’s rear edge **about ${edge}**.`,
   then: (a: {speed: string; ratio: string}) => `Then it glides about ${a.ratio} times as far as it drops, at about ${a.speed}.`,

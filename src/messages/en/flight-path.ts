@@ -18,8 +18,13 @@ export const flightPathWords = topic('flight-path', {
   speedRange: (least: string, most: string) => `With what is not known for certain about this plane, the right speed lies between ${least} and ${most}.`,
   glide: (a: {ratio: string; sink: string}) => `It goes about ${a.ratio} times as far as it comes down, and sinks about ${a.sink}.`,
   steep: (sink: string) => `It goes hardly further than it comes down, and sinks about ${sink}.`,
-  unstable: (a: {forward: string; mass: string | undefined}) =>
-    `It does not fly yet: it balances **${a.forward}** too far back. ${a.mass === undefined ? 'Bring the balance forward first.' : `Put **${a.mass}** on the nose first.`}`,
+  asItIsThrown: (a: {speed: string; aim: string; distance: string; time: string}) =>
+    `The picture shows what it does as it is: thrown at ${a.speed}, ${a.aim}, it comes about ${a.distance} far in ${a.time}.`,
+  dart: 'So fast and steep it is more a dart than a glider: raise the tail’s rear edge a little first, and it flies slower and flatter.',
+  wind: {
+    behind: (speed: string) => `The wind comes **from behind**, at ${speed}: turn round and throw **into the wind**, or better wait until it is calm.`,
+    ahead: (speed: string) => `A wind of ${speed} carries it about: better **wait until it is calm**.`,
+  },
   dives: (edge: string) => `It does not glide yet, it dives: raise the rear edge of the tailplane by **${edge}** first.`,
   stalls: (edge: string) => `It does not glide yet, it stalls: lower the rear edge of the tailplane by **${edge}** first.`,
   thrownAllTheSame: 'The picture shows what it does when it is thrown as it is.',

@@ -1,4 +1,5 @@
 import {expect} from '@open-wc/testing';
+import {weightsForBalance} from '../../../src/calc/balance/weights-for-balance.js';
 import {defaultDesign, withValues} from '../../../src/calc/design/design.js';
 import type {DimensionPath, DimensionValue} from '../../../src/calc/design/dimensions.js';
 import {finVolume, tailVolume} from '../../../src/calc/flight/fin-volume.js';
@@ -37,12 +38,12 @@ describe('flight check', () => {
     expect(measureOf(check, 'staticMargin').standing).to.equal('below');
   });
 
-  it('names a mass at the nose that brings the wanted margin', () => {
-    const {flight} = checkOf();
-    const mass = flight.ok ? NaN : Number(flight.problems[0]?.args?.['mass']);
-    const mended = checkOf({'ballast.masses': [{mass, at: 0}]});
-    expect(mended.plane.margin).to.be.closeTo(defaultDesign.balance.marginLow, 1e-9);
-    expect(mended.flight.ok).to.equal(true);
+  it('puts the balance first, in the weight that the balance asks for, and tells how the plane flies then', () => {
+    const {first} = checkOf(), asked = weightsForBalance(defaultDesign);
+    expect(asked.ok && first?.weights).to.equal(asked.ok && asked.value);
+    const mended = checkOf({'ballast.masses': first?.weights?.masses ?? []});
+    expect([mended.first, mended.flight.ok, first?.then?.ok]).to.deep.equal([undefined, true, true]);
+    expect(mended.trim.ok && first?.then?.ok && first.then.value.trim.ok && Math.abs(mended.trim.value.glide.speed - first.then.value.trim.value.glide.speed)).to.be.below(1e-9);
   });
 
   it('has every measure of a plane that glides, each range around its usual figure', () => {

@@ -92,6 +92,13 @@ describe('<glider-dihedral-angle>', () => {
     expect(text(element, 'answer')).to.equal('This wing is flat: it has no dihedral joint yet.');
   });
 
+  it('props nothing where nothing is to rise', async () => {
+    for (const joints of ['0° @ 130 mm', '0° @ 0 mm']) {
+      const element = await fixture<GliderDihedralAngle>(html`<glider-dihedral-angle span="640 mm" joints=${joints}></glider-dihedral-angle>`);
+      expect(text(element, 'answer'), joints).to.contain('nothing is propped there').and.not.to.match(/block|groove|slit/i);
+    }
+  });
+
   it('says where a cambered skin must be slit, and not on a flat wing', async () => {
     const cambered = await fixture<GliderDihedralAngle>(html`<glider-dihedral-angle creases="48 mm"></glider-dihedral-angle>`);
     expect(text(cambered, 'aside')).to.contain('wider at the crest of the camber (see the working), where the hinge skin has to be slit');

@@ -57,19 +57,20 @@ describe('<glider-flight-check>', () => {
     await element.updateComplete;
     const {trim} = checkOf(element);
     if (!trim.ok) throw new Error('no trim');
-    expect(text(element, '[part=answer]')).to.contain(`It will fly: throw it level or just below, at about ${trim.value.glide.speed.toFixed(1)} m/s`);
+    const {angle, speed} = trim.value.glide, spot = element.state.design.launch.height / Math.tan(angle);
+    expect(text(element, '[part=answer]')).to.contain(
+      `It will fly: throw it at about ${speed.toFixed(1)} m/s, ${(angle * 180 / Math.PI).toFixed(0)}° below level, aimed at the ground ${spot.toFixed(0)} m ahead, and it glides`);
     clean(element);
     element.remove();
   });
 
   it('gives the default, tail-heavy without its weight, a remedy and no speed', async () => {
     const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric"></glider-flight-check>`);
-    const {flight, plane} = checkOf(element);
-    const args = flight.ok ? {} : flight.problems[0]?.args ?? {};
+    const {plane, first} = checkOf(element);
     const answer = text(element, '[part=answer]');
     expect(answer).to.contain(`balances ${String(Math.round(-plane.margin * plane.aero.shape.wing.meanAerodynamicChord * 1000))} mm behind its neutral point`);
-    expect(answer).to.contain(`Put about ${String(Math.round(Number(args['mass']) * 1000))} g at the tip of the nose`);
-    expect(answer).not.to.contain('m/s');
+    expect(answer).to.contain(`Balance it first: it balances ${String(Math.round(plane.balance * 1000))} mm behind`);
+    expect(answer).to.contain(`put ${String((first?.weights?.on?.mass ?? NaN) * 1000)} g 15 mm behind the nose.`).and.to.contain('will not steady itself').and.not.to.contain('It will fly');
     expect(element.shadowRoot?.querySelector('.sheet')).to.equal(null);
     expect(element.shadowRoot?.querySelector('[data-measure=speed]')).to.equal(null);
     expect(measure(element, 'balance')).to.contain('Further back than wanted').and.to.contain('add weight to the nose');
@@ -78,10 +79,10 @@ describe('<glider-flight-check>', () => {
 
   it('flies once the weight that it asks for is fitted', async () => {
     const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric" tail-incidence="-2.5deg"></glider-flight-check>`);
-    const asked = /about (\d+) g/.exec(text(element, '[part=answer]'))?.[1] ?? '';
-    await type(element, 'ballast.masses', `${String(Number(asked) + 1)} g @ 0 mm`);
+    const asked = /put (\d+) g 15 mm behind the nose/.exec(text(element, '[part=answer]'))?.[1] ?? '';
+    await type(element, 'ballast.masses', `${asked} g @ 15 mm`);
     expect(checkOf(element).flight.ok).to.equal(true);
-    expect(text(element, '[part=answer]')).not.to.contain('not steady itself');
+    expect(text(element, '[part=answer]')).not.to.match(/not steady itself|Balance it first/);
   });
 
   it('tells by how much the tail’s rear edge has to come up where a steady plane would dive, and then it does not', async () => {
@@ -107,9 +108,21 @@ describe('<glider-flight-check>', () => {
   });
 
   it('asks for a slower setting of the tail where the plane flies too fast for a hand', async () => {
-    const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric" masses="28g@10mm"></glider-flight-check>`);
+    const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric" masses="30g@10mm"></glider-flight-check>`);
     expect(text(element, '[part=answer]')).to.contain('It will fly, but only at about').and.to.contain('Then it glides about');
     expect(measure(element, 'speed')).to.contain('More than usual').and.to.contain('raise the tail’s rear edge');
+  });
+
+  it('puts the balance before the tail where it is out of its target, and says how it flies then', async () => {
+    const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric" masses="25g@15mm" tail-incidence="-4deg"></glider-flight-check>`);
+    const {trim, first} = checkOf(element);
+    expect(trim.ok ? undefined : trim.problems[0]?.code).to.equal('trim-stalls');
+    const answer = text(element, '[part=answer]');
+    expect(answer).to.match(/^Balance it first: .* too far back; put [\d.]+ g more 15 mm behind the nose, \d+ g in all\.As it is it would rear up and stall\./);
+    expect(answer.indexOf('rear edge')).to.satisfy((at: number) => at < 0 || at > answer.indexOf('Balanced like that'));
+    expect(first?.then?.ok).to.equal(true);
+    await type(element, 'ballast.masses', '60g@15mm');
+    expect(text(element, '[part=answer]')).to.match(/^Balance it first: .* too far forward; take \d+ g off the 60 g fitted 15 mm behind the nose/);
   });
 
   it('tells the other way where it would stall', async () => {

@@ -53,7 +53,7 @@ const seek = async (element: GliderFlightPath, time: number): Promise<void> => {
   await element.updateComplete;
 };
 
-const gliding = () => fixture<GliderFlightPath>(html`<glider-flight-path units="metric" masses="29g@15mm" tail-angle="-1.2°"></glider-flight-path>`);
+const gliding = () => fixture<GliderFlightPath>(html`<glider-flight-path units="metric" masses="30g@15mm" tail-angle="-1.5°"></glider-flight-path>`);
 
 const pick = ({left, right, top, bottom}: DOMRect): Pick<DOMRect, 'left' | 'right' | 'top' | 'bottom'> => ({left, right, top, bottom});
 
@@ -87,7 +87,7 @@ describe('<glider-flight-path>', () => {
   });
 
   it('compares balances instead, as the page or the reader says', async () => {
-    const element = await fixture<GliderFlightPath>(html`<glider-flight-path units="metric" masses="29g@15mm" tail-angle="-1.2°" compare="balances"></glider-flight-path>`);
+    const element = await fixture<GliderFlightPath>(html`<glider-flight-path units="metric" masses="30g@15mm" tail-angle="-1.5°" compare="balances"></glider-flight-path>`);
     expect(studyOf(element).flown.map(({id}) => id)).to.deep.equal(['nose-heavy', 'right', 'tail-heavy']);
     expect(tidy(node(element, '.flights').textContent)).to.match(/nose-heavy: \d+ g more at the nose/);
     const select = there(element.shadowRoot?.querySelector<HTMLSelectElement>('#compare'));
@@ -129,7 +129,7 @@ describe('<glider-flight-path>', () => {
       const box = await fixture<HTMLElement>(html`<div></div>`);
       box.style.inlineSize = `${String(width)}px`;
       const element = document.createElement('glider-flight-path');
-      Object.assign(element, {units: 'metric', masses: '29g@15mm', tailAngle: '-1.2°', compare});
+      Object.assign(element, {units: 'metric', masses: '30g@15mm', tailAngle: '-1.5°', compare});
       box.append(element);
       await element.updateComplete;
       if (crooked) await crook(element, 'twist', crooked);
@@ -216,7 +216,7 @@ describe('<glider-flight-path>', () => {
   });
 
   it('takes what is crooked from the page’s author, and what was measured from the design', async () => {
-    const element = await fixture<GliderFlightPath>(html`<glider-flight-path units="metric" masses="29g@15mm" tail-angle="-1.2°" fin-edge="6 mm" twist="-1°"></glider-flight-path>`);
+    const element = await fixture<GliderFlightPath>(html`<glider-flight-path units="metric" masses="30g@15mm" tail-angle="-1.5°" fin-edge="6 mm" twist="-1°"></glider-flight-path>`);
     await crook(element, 'tip', '0');
     expect(field(element, 'crooked-fin').value).to.equal('6');
     expect(element.crooked?.twist).to.be.closeTo(-Math.PI / 180, 1e-12);
@@ -227,7 +227,7 @@ describe('<glider-flight-path>', () => {
     expect(field(element, 'crooked-twist').value).to.equal('0');
     expect(tidy(node(element, '#crooked-fin-problem').textContent).length).to.be.greaterThan(5);
 
-    const page = await fixture(html`<div><glider-design id="bent" units="metric" ballast-masses="29g@15mm" arrangement-tail-incidence="-1.2°" built-bow="6 mm"></glider-design>
+    const page = await fixture(html`<div><glider-design id="bent" units="metric" ballast-masses="30g@15mm" arrangement-tail-incidence="-1.5°" built-bow="6 mm"></glider-design>
       <glider-flight-path design="bent"></glider-flight-path></div>`);
     const measured = there(page.querySelector('glider-flight-path'));
     await until(() => measured.result.ok && measured.result.value.turn);
@@ -308,14 +308,46 @@ describe('<glider-flight-path>', () => {
 
   it('tells a plane that does not fly what it needs first, and shows what it does', async () => {
     const element = await fixture<GliderFlightPath>(html`<glider-flight-path units="metric"></glider-flight-path>`);
-    expect(text(element, 'answer')).to.match(/It does not fly yet: it balances [\d.]+ mm too far back\. Put \d+ g on the nose first\./);
+    expect(text(element, 'answer')).to.match(/Balance it first: it balances \d+ mm behind the wing’s front edge, \d+ mm too far back; put \d+ g 15 mm behind the nose\./);
+    expect(text(element, 'aside')).to.match(/The picture shows what it does as it is: thrown at [\d.]+ m\/s/);
     expect(studyOf(element).flown).to.have.length(1);
     expect(element.shadowRoot?.querySelector('.why')).to.equal(null);
-    await type(element, 'ballast.masses', '29g@15mm');
+    await type(element, 'ballast.masses', '30g@15mm');
     await type(element, 'arrangement.tailIncidence', '3');
     expect(text(element, 'answer')).to.match(/it dives: raise the rear edge of the tailplane by [\d.]+ mm/);
     await type(element, 'arrangement.tailIncidence', '-12');
     expect(text(element, 'answer')).to.match(/it stalls: lower the rear edge of the tailplane by [\d.]+ mm/);
+  });
+
+  it('puts the balance before the tail and before the throw, whether the plane glides as it is or not', async () => {
+    const element = await fixture<GliderFlightPath>(html`<glider-flight-path units="metric" masses="20g@15mm" tail-angle="-1.5°"></glider-flight-path>`);
+    expect(text(element, 'answer')).to.match(/^Balance it first: .* too far back; put \d+ g more 15 mm behind the nose, \d+ g in all\./).and.not.to.contain('lower the rear edge');
+    await type(element, 'ballast.masses', '60g@15mm');
+    await type(element, 'arrangement.tailIncidence', '-8');
+    expect(studyOf(element).trim.ok).to.equal(true);
+    expect(text(element, 'answer')).to.match(/^Balance it first: .* too far forward; take \d+ g off the 60 g fitted 15 mm behind the nose/).and.not.to.contain('Throw it');
+  });
+
+  it('says which way to throw as the flight check does, and calls a dart a dart', async () => {
+    const element = await gliding();
+    const {right} = studyOf(element), {height} = element.state.design.launch;
+    const spot = height / Math.tan(-right.angle);
+    expect(text(element, 'answer')).to.contain(`${(-right.angle * 180 / Math.PI).toFixed(0)}° below level, aimed at the ground ${spot.toFixed(0)} m ahead`);
+    expect(text(element, 'aside')).not.to.contain('dart');
+    await type(element, 'arrangement.tailIncidence', '-0.2');
+    expect(studyOf(element).glide.speed).to.be.greaterThan(7);
+    expect(text(element, 'aside')).to.contain('more a dart than a glider: raise the tail’s rear edge');
+  });
+
+  it('sends the reader into the wind, or home until it is calm', async () => {
+    const element = await gliding();
+    expect(text(element, 'answer')).not.to.contain('wind');
+    await type(element, 'launch.wind', '-3');
+    expect(text(element, 'answer')).to.contain('The wind comes from behind, at 3.0 m/s: turn round and throw into the wind, or better wait until it is calm.');
+    await type(element, 'launch.wind', '3');
+    expect(text(element, 'answer')).to.contain('A wind of 3.0 m/s carries it about: better wait until it is calm.');
+    await type(element, 'launch.wind', '0.4');
+    expect(text(element, 'answer')).not.to.contain('wind');
   });
 
   it('keeps the last answer greyed, and says beside the field what is wrong', async () => {
@@ -332,13 +364,13 @@ describe('<glider-flight-path>', () => {
   });
 
   it('follows the design of the page', async () => {
-    const page = await fixture(html`<div><glider-design id="gull" units="metric" ballast-masses="29g@15mm" arrangement-tail-incidence="-1.2°"></glider-design>
+    const page = await fixture(html`<div><glider-design id="gull" units="metric" ballast-masses="30g@15mm" arrangement-tail-incidence="-1.5°"></glider-design>
       <glider-flight-path design="gull"></glider-flight-path></div>`);
     const element = page.querySelector('glider-flight-path');
     if (!element) throw new Error('not there');
     await element.updateComplete;
     const before = studyOf(element).right.speed;
-    page.querySelector('glider-design')?.setAttribute('ballast-masses', '30g@15mm');
+    page.querySelector('glider-design')?.setAttribute('ballast-masses', '31g@15mm');
     await element.updateComplete;
     await until(() => studyOf(element).right.speed > before);
   });
@@ -373,7 +405,7 @@ describe('<glider-flight-path>', () => {
   });
 
   it('speaks the reader’s units', async () => {
-    const element = await fixture<GliderFlightPath>(html`<glider-flight-path units="inch" masses="29g@15mm" tail-angle="-1.2°"></glider-flight-path>`);
+    const element = await fixture<GliderFlightPath>(html`<glider-flight-path units="inch" masses="30g@15mm" tail-angle="-1.5°"></glider-flight-path>`);
     expect(text(element, 'answer')).to.match(/about [\d.]+ ft\/s/).and.to.match(/lands \d+ ft away/);
   });
 });

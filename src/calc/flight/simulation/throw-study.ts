@@ -14,6 +14,8 @@ import {ballLands} from './thrown-ball.js';
 import type {Track} from './track.js';
 import type {TurnTrack} from './turning.js';
 
+export {balanceFirst} from '../balance-first.js';
+
 export type FlownId = 'own' | 'right' | 'slow' | 'fast' | 'up' | 'nose-heavy' | 'tail-heavy' | 'crooked';
 export type Comparison = 'throws' | 'balances' | 'one';
 
