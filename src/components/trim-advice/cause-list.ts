@@ -10,10 +10,10 @@ import {emphasised, plain} from '../base/emphasis.js';
 import {capital, changeWords, effectWords, factWords, likelihood, whyWords} from './sentences.js';
 
 /** Every cause with what speaks for it and what mends it, the likeliest first. */
-export function causeList(host: GliderElement, {causes, next, unlike, seen}: Advice, did: (change: Change, cause: CauseId) => void): TemplateResult | typeof nothing {
+export function causeList(host: GliderElement, {causes, next, because, unlike, seen}: Advice, did: (change: Change, cause: CauseId) => void): TemplateResult | typeof nothing {
   if (causes.length === 0) return nothing;
   const words = host.say(trimAdviceCauseWords);
-  return html`<section aria-label=${words.causes}><h4>${next === 'again' ? `${words.ifAgain}: ` : ''}${words.causes}</h4>
+  return html`<section aria-label=${words.causes}><h4>${next === 'again' ? `${words.ifAgain}: ` : because === 'no-fit' ? `${words.ifMeasured}: ` : ''}${words.causes}</h4>
     ${unlike ? html`<p class="unlike">${emphasised(words.unlike)}</p>` : nothing}
     <ol class="causes" part="causes">${causes.map((cause) => oneCause(host, cause, seen.what, did))}</ol></section>`;
 }

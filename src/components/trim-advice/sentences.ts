@@ -134,6 +134,6 @@ function stopAnswer(host: GliderElement, {because, seen: {what}, vain, study: {r
   const look = capital(changeWords(host, {id: 'measure', what: measuring[what]}));
   if (because === 'either-way' || because === 'unsteady') return {sentence: words.stopFor[because], aside: afterStop[because](throwing)};
   if (because === 'many') return {sentence: words.stopFor.many, aside: afterStop.many(look)};
-  if (because === 'no-fit') return {sentence: words.stopFor['no-fit'], aside: afterStop['no-fit']({vain: words.vain(vain), look, throwing})};
+  if (because === 'no-fit') return {sentence: words.stopFor['no-fit'], aside: afterStop['no-fit']({vain: words.vain(vain), look})};
   return {sentence: words.stop, aside: words.because['two-good']};
 }

@@ -14,7 +14,7 @@ const words: typeof trimAdviceCauseWords.en = {
     'many': '**Nichts mehr ändern.** So viele Änderungen und keine zwei guten Flüge hintereinander: Inzwischen ist es ein anderer Gleiter als am Anfang.',
   },
   afterStop: {
-    'no-fit': (a) => `${a.vain} Zurücknehmen, was nicht half. ${a.look}; eintragen, was herauskommt, und von vorn beginnen. Oder es liegt am Wurf: ${a.throwing}.`,
+    'no-fit': (a) => `${a.vain} Zurücknehmen, was nicht half. ${a.look}; eintragen, was herauskommt, und von vorn beginnen. Oder es liegt am Wurf: seine Geschwindigkeit mit einem Ball prüfen oder jemand anderen werfen lassen.`,
     'either-way': (throwing) => `Den Wurf üben: ${throwing}.`,
     'unsteady': (throwing) => `Den Wurf in ruhiger Luft üben, bis er zweimal dasselbe tut: ${throwing}.`,
     'many': (look) => `${look}; eintragen, was herauskommt, und von vorn beginnen.`,
@@ -37,7 +37,7 @@ const words: typeof trimAdviceCauseWords.en = {
     'overshot': 'Das war zu viel davon: Jetzt tut er das Gegenteil. Dieser Schritt zurück ist etwa halb so groß.',
     'other': 'Jetzt tut er etwas anderes. Nur eines ändern, dann wieder werfen.',
   },
-  ifAgain: 'Falls er das wieder tut', causes: 'Was dahinterstecken kann, das Wahrscheinlichste zuerst',
+  ifAgain: 'Falls er das wieder tut', ifMeasured: 'Falls das nichts ergibt', causes: 'Was dahinterstecken kann, das Wahrscheinlichste zuerst',
   likely: 'wahrscheinlich', possible: 'möglich', lessLikely: 'weniger wahrscheinlich',
   blame: {throw: 'der Wurf', trim: 'Schwerpunkt und Leitwerk', build: 'der Bau'},
   cause: {

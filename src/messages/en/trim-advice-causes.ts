@@ -15,7 +15,7 @@ export const trimAdviceCauseWords = topic('trim-advice-causes', {
     'many': '**Stop changing it.** So many changes, and no two good glides in a row: by now it is another plane than the one you began with.',
   },
   afterStop: {
-    'no-fit': (a: {vain: string; look: string; throwing: string}) => `${a.vain} Take back what did not help. ${a.look}; put in what you find, and start over. Or it is the throw: ${a.throwing}.`,
+    'no-fit': (a: {vain: string; look: string}) => `${a.vain} Take back what did not help. ${a.look}; put in what you find, and start over. Or it is the throw: check its speed with a ball, or let somebody else throw.`,
     'either-way': (throwing: string) => `Practise the throw: ${throwing}.`,
     'unsteady': (throwing: string) => `Practise the throw in still air until it does the same twice: ${throwing}.`,
     'many': (look: string) => `${look}; put in what you find, and start over.`,
@@ -38,7 +38,7 @@ export const trimAdviceCauseWords = topic('trim-advice-causes', {
     'overshot': 'That was too much of it: now it does the opposite. This step back is about half as large.',
     'other': 'It does something else now. One change only, then throw again.',
   },
-  ifAgain: 'If it does that again', causes: 'What may be behind it, the likeliest first',
+  ifAgain: 'If it does that again', ifMeasured: 'If that finds nothing', causes: 'What may be behind it, the likeliest first',
   likely: 'likely', possible: 'possible', lessLikely: 'less likely',
   blame: {throw: 'the throw', trim: 'balance and tail', build: 'how it is built'},
   cause: {

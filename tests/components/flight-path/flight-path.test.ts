@@ -4,6 +4,7 @@ import type {GliderFlightPath} from '../../../src/components/flight-path/define.
 import type {ThrowStudy} from '../../../src/calc/flight/simulation/throw-study.js';
 import '../../../src/components/flight-path/define.js';
 import '../../../src/components/design/define.js';
+import {lessonFile} from '../../calc/trim-advice/lesson-glider.js';
 import {until} from '../../until.js';
 
 const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
@@ -98,6 +99,20 @@ describe('<glider-flight-path>', () => {
     await element.updateComplete;
     expect(studyOf(element).flown.map(({id}) => id)).to.deep.equal(['right']);
     expect(changes).to.equal(1);
+  });
+
+  it('says in plain words where it hardly goes further than it comes down, and where to aim', async () => {
+    const element = await gliding();
+    expect(text(element, 'answer')).to.match(/Throw it at about [\d.]+ m\/s, \d+° below level, aimed at the ground \d+ m ahead: as fast as a ball/).and.to.contain('times as far as it comes down');
+    const page = await fixture(html`<div><glider-design units="metric" .file=${lessonFile}><glider-flight-path></glider-flight-path></glider-design></div>`);
+    const steep = page.querySelector('glider-flight-path');
+    if (!steep) throw new Error('not there');
+    page.querySelector('glider-design')?.request([{path: 'arrangement.tailIncidence', value: 0}]);
+    await steep.updateComplete;
+    await until(() => text(steep, 'answer').includes('below level'));
+    const {result} = steep;
+    expect(result.ok && result.value.trim.ok && result.value.trim.value.glide.ratio.usual).to.be.within(0.5, 1.5);
+    expect(text(steep, 'answer')).to.contain('It goes hardly further than it comes down').and.not.to.contain('times as far as it comes down');
   });
 
   it('throws as the reader types', async () => {
