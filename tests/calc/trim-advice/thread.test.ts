@@ -79,6 +79,17 @@ describe('a thread of throws', () => {
     }), {numRuns: 15});
   });
 
+  it('offers no step over the edge to a plane that is near it, not even to the nearest half gram or sheet of paper', () => {
+    const near = fc.tuple(anyFlyer, fc.double({min: 0.31, max: 0.349, noNaN: true}), fc.double({min: 1.42, max: 1.48, noNaN: true}));
+    fc.assert(fc.property(near, ([drawn, margin, speed]) => {
+      const begun = flyer({...drawn, margin, speed});
+      fc.pre(callsOf(flight(begun)).size === 0);
+      for (const what of ['swoops', 'zooms', 'drops', 'dives'] as const) for (const change of advised(begun, {what}).causes.flatMap(({changes}) => changes)) {
+        if ('after' in change) expect([...callsOf(flight(changed(begun, change.values)))], `${what} ${change.id}`).to.deep.equal([]);
+      }
+    }), {numRuns: 25});
+  });
+
   it('never goes against what the flight check asks of the plane, however far it is out', () => {
     for (const begun of planes) for (const what of bad) for (const {design, advice} of played(begun, ten(what))) {
       const {first} = advice, calls = callsOf(flight(design));
