@@ -95,9 +95,10 @@ function loadings(host: GliderElement, {plane}: BalancePlan, of: Balanced): stri
 }
 
 /** The other ways to the same balance, a sentence each. */
-export function otherWays(host: GliderElement, {plane, lightened, remedy, slide, off, whole, design}: BalancePlan, choice: string): readonly string[] {
+export function otherWays(host: GliderElement, {plane, lightened, remedy, weights, slide, off, whole, design}: BalancePlan, choice: string): readonly string[] {
   const words = host.say(balanceWords);
   const needed = remedy.ok ? remedy.value : undefined;
+  const on = weights.ok ? weights.value?.on : undefined;
   const mass = (value: number): string => host.write(value, 'mass');
   const at = needed && placeWords(needed.end, needed.place, design.body.length, host);
   const behind = (at: number): string => near(host, at - plane.wingAt);
@@ -105,7 +106,7 @@ export function otherWays(host: GliderElement, {plane, lightened, remedy, slide,
     ...whole?.ok && needed && Math.abs(whole.value.place - needed.place) > 5e-3 ? [words.onlyThere] : [],
     ...needed && at ? [
       words.least(writeAtLeast(needed.least.mass, 'mass', {system: host.system, decimal: host.decimal}), behind(needed.end === 'nose' ? plane.target.to : plane.target.from), at),
-      ...pieceOf(choice) || choice === 'grams' ? [words.ball(mass(needed.middle.mass), length(host, needed.clayBall), at)] : [],
+      ...pieceOf(choice) || choice === 'grams' ? [words.ball(mass(on?.mass ?? needed.middle.mass), length(host, needed.clayBall), at)] : [],
       words.perMass({...at, step: host.write(step(host), 'mass', {unit: usualUnit('mass', host.system)}), shift: length(host, needed.perMass * step(host)), forward: needed.perMass < 0}),
     ] : [],
     ...whole?.ok && whole.value.count > 1 ? [words.stack(length(host, whole.value.stack))] : [],

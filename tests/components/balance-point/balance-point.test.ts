@@ -186,6 +186,10 @@ describe('<glider-balance-point>', () => {
     const fitted = balancePlan(withValues(design, {'ballast.masses': [{mass: least / 1e3, at: 0.014}]}), {});
     expect(fitted.ok && fitted.value.plane.heavy).to.equal('neither');
     expect(plane.heavy).to.equal('tail');
+    // the same grams for clay, also where some lie there already
+    await type(element, 'ballast.masses', '25g@14mm');
+    const more = planOf(element).weights;
+    expect(tidy(element.shadowRoot?.querySelector('.ways')?.textContent)).to.contain(`just where you like: ${String((more.ok && more.value?.on?.mass || NaN) * 1e3)} g, a ball`);
   });
 
   it('reports a balance point behind the tail as a problem, and still says where it should be', async () => {
