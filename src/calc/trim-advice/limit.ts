@@ -1,3 +1,4 @@
+import {weightsForBalance} from '../balance/weights-for-balance.js';
 import {weightAt, withMore} from '../balance/with-more.js';
 import type {GliderDesign} from '../design/design.js';
 import type {FlyingPlane} from '../flight/flying-plane.js';
@@ -12,10 +13,18 @@ export interface AheadOfLimit {
   readonly weight?: {readonly mass: number; readonly at: number; /** Whether a weight is there already. */ readonly fitted: boolean; readonly values: Values};
 }
 
-/** What has to come first where a plane balances behind the limit that its builder set; nothing where it does not. Half grams, rounded up. */
-export function behindLimit({margin, wanted: [least], mass, balance, wingAt, aero}: FlyingPlane, {ballast}: GliderDesign): AheadOfLimit | undefined {
+/**
+ * What has to come first where a plane balances behind the limit that its builder set; nothing where it does not. The weight is the one that the balance point
+ * names; where that takes weights off the tail first, or knows no place, the mass at the nose that just does it, in half grams, rounded up.
+ */
+export function behindLimit({margin, wanted: [least], mass, balance, wingAt, aero}: FlyingPlane, design: GliderDesign): AheadOfLimit | undefined {
+  const {ballast} = design;
   if (margin >= least - 1e-6) return undefined;
   const forward = (least - margin) * aero.shape.wing.meanAerodynamicChord, place = balance + wingAt - forward;
+  const named = weightsForBalance(design), on = named.ok && named.value?.off.length === 0 ? named.value.on : undefined;
+  if (named.ok && named.value?.heavy === 'tail' && on) {
+    return {forward, weight: {mass: on.mass, at: on.at, fitted: on.together > on.mass, values: {'ballast.masses': named.value.masses}}};
+  }
   const at = ballast.at < place ? holder(ballast.at) : Math.min(0.015, wingAt);
   const needed = mass * forward / (place - at);
   if (!(needed > 0 && needed < mass)) return {forward};
