@@ -153,7 +153,8 @@ function drawFloor(pen: Pen, {box}: View, {ruler}: FlightPathPicture): void {
   for (let n = 0; n <= last; n += step) {
     const x = n * ruler.unit;
     ticks += through([{x, y: 0}, {x, y: 9 * u}]);
-    pen.text(`ruler-${String(n)}`, {x, y: 20 * u}, n === last ? `${ruler.write(n)}\u00a0${ruler.symbol}` : ruler.write(n), {anchor: 'middle', soft: true, sizePx: 11, halo: true});
+    const words = n === last ? `${ruler.write(n)}\u00a0${ruler.symbol}` : ruler.write(n);
+    pen.text(`ruler-${String(n)}`, {x: Math.min(x, to - widthOf(words, 11) / 2 * u), y: 20 * u}, words, {anchor: 'middle', soft: true, sizePx: 11, halo: true});
   }
   pen.path('ruler', ticks, 'fine');
 }
