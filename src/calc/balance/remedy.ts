@@ -1,7 +1,7 @@
-import {clayDensity} from '../../../shared/materials.js';
 import type {GliderDesign} from '../design/design.js';
 import {good, refused, type Outcome} from '../problem.js';
 import {massToAdd, together} from './adding.js';
+import {clayBall} from './clay-ball.js';
 import {balancedAt, type Balanced, type PlaneBalance} from './plane-balance.js';
 
 /** Where weight can be fitted, m behind the nose. */
@@ -43,9 +43,6 @@ const fromEnd = 0.015;
 /** The stretch of body in front of the wing, or behind it, in which weight can lie: never beyond its ends, where nothing holds it. */
 export const reachOf = (end: Remedy['end'], {wingAt}: PlaneBalance, {length}: GliderDesign['body'], chord: number): Reach =>
   end === 'nose' ? {from: 0, to: Math.min(wingAt, length)} : {from: Math.min(wingAt + chord, length), to: length};
-
-/** Diameter of a ball: ∛(6 m / π ρ). */
-export const clayBall = (mass: number): number => Math.cbrt(6 * mass / (Math.PI * clayDensity.usual));
 
 /** A plane with a mass fitted. */
 export function withMass(plane: PlaneBalance, mass: number, place: number): Addition {

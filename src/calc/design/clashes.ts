@@ -1,3 +1,4 @@
+import {clayBall} from '../balance/clay-ball.js';
 import type {Problem} from '../problem.js';
 import {memo} from '../memo.js';
 import type {GliderDesign} from './design.js';
@@ -9,6 +10,7 @@ import type {GliderDesign} from './design.js';
 export const clashesOf = memo((design: GliderDesign): readonly Problem[] => [
   ...wingClashes(design.wing),
   ...bodyClashes(design),
+  ...weightClashes(design),
   ...(design.balance.marginLow > design.balance.marginHigh
     ? [{code: 'margins-crossed', path: 'balance.marginHigh', also: ['balance.marginLow'], args: {low: design.balance.marginLow, high: design.balance.marginHigh}}] : []),
 ]);
@@ -61,4 +63,20 @@ function bodyClashes({wing, body, arrangement}: GliderDesign): Problem[] {
     problems.push({code: 'tail-height-above-body', path: 'body.tailHeight', also: ['body.height'], args: {tail: body.tailHeight, body: body.height}});
   }
   return problems;
+}
+
+/**
+ * Weights that would hang in the air, beyond an end of the body: further out than a ball of clay of that mass reaches when it is stuck to the very end.
+ * Each end names the weight furthest out there.
+ */
+function weightClashes({ballast, body}: GliderDesign): Problem[] {
+  const furthest = (beyondEnd: (at: number) => number): Problem['args'] => {
+    const [worst] = ballast.masses.filter(({mass, at}) => mass > 0 && beyondEnd(at) > clayBall(mass) / 2).sort((a, b) => beyondEnd(b.at) - beyondEnd(a.at));
+    return worst && {mass: worst.mass, at: worst.at, beyond: beyondEnd(worst.at), reach: clayBall(worst.mass) / 2, body: body.length};
+  };
+  const ahead = furthest((at) => -at), behind = furthest((at) => at - body.length);
+  return [
+    ...ahead ? [{code: 'weight-ahead-of-nose', path: 'ballast.masses', args: ahead}] : [],
+    ...behind ? [{code: 'weight-behind-tail', path: 'ballast.masses', also: ['body.length'], args: behind}] : [],
+  ];
 }

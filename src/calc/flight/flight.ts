@@ -62,7 +62,8 @@ export function flightOf(design: GliderDesign, air: Air = airOf(design)): Outcom
   return plane.ok ? flightOfPlane(air, plane.value) : plane;
 }
 
-const flightOfPlane = memo((air: Air, plane: FlyingPlane): Outcome<Flight> => {
+/** The same of a plane that is no design's, such as one with a weight where its body does not reach. */
+export const flightOfPlane = memo((air: Air, plane: FlyingPlane): Outcome<Flight> => {
   if (!(plane.margin > 0)) return unstable(plane);
   const most = mostLift(plane);
   if (!(most.usual > leastLift && most.usual < Infinity)) return refused({code: 'wing-without-lift', path: 'wing.creases'});

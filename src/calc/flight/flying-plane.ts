@@ -92,3 +92,9 @@ export function balancedAt(plane: Unbalanced, mass: number, balance: number): Fl
 /** The same plane with a mass fitted `at` behind the wing's leading edge. */
 export const loadedWith = (plane: FlyingPlane, mass: number, at: number): FlyingPlane =>
   balancedAt(plane, plane.mass + mass, (plane.mass * plane.balance + mass * at) / (plane.mass + mass));
+
+/** The same with that mass among its items, for what asks where its masses lie. */
+export function fittedWith(plane: FlyingPlane, mass: number, at: number): FlyingPlane {
+  const {items} = plane.masses;
+  return {...loadedWith(plane, mass, at), masses: {...plane.masses, items: [...items, {id: 'weight', mass, at: plane.wingAt + at, sure: 'weighed', onWing: true}]}};
+}

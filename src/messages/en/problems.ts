@@ -36,6 +36,8 @@ export const problemWords = topic<Readonly<Record<string, (a: Said) => string>>>
   'tail-off-body': (a) => `The tail at ${a['at'] ?? ''} is not on the body, which is ${a['body'] ?? ''} long.`,
   'taper-off-body': (a) => `The taper at ${a['at'] ?? ''} begins beyond the body, which is ${a['body'] ?? ''} long.`,
   'tail-height-above-body': (a) => `At the tail end the body may be at most ${a['body'] ?? ''} high.`,
+  'weight-ahead-of-nose': (a) => `A weight of ${a['mass'] ?? ''} would hang in the air ${a['beyond'] ?? ''} ahead of the nose: put it on the body. Stuck to the very tip it can be ${a['reach'] ?? ''} ahead at most.`,
+  'weight-behind-tail': (a) => `A weight of ${a['mass'] ?? ''} would hang in the air ${a['at'] ?? ''} behind the nose, for the body is only ${a['body'] ?? ''} long: put it on the body.`,
   'margins-crossed': (a) => `The larger margin, ${a['high'] ?? ''}, must not be below the smaller, ${a['low'] ?? ''}.`,
   'file-not-json': () => 'This is not a design file: it cannot be read as JSON.',
   'file-cut-off': () => 'This design file breaks off in the middle. Fetch it again, whole.',

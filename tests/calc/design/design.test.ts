@@ -139,6 +139,23 @@ describe('clashes', () => {
     expect(codes({'arrangement.tailAt': 0.2})).to.deep.include(['tail-in-wing', 'arrangement.tailAt']);
     expect(codes({'wing.creases': [{at: 0.05}, {at: 0.04}]})).to.deep.include(['list-not-ascending', 'wing.creases']);
   });
+  it('names the weight that would hang in the air beyond an end of the body', () => {
+    const weighted = (...masses: readonly {mass: number; at: number}[]) => clashesOf(withValues(defaultDesign, {'ballast.masses': masses}));
+    const {length} = defaultDesign.body;
+    const [ahead, ...noMore] = weighted({mass: 0.01, at: -0.03}, {mass: 0.02, at: -0.04}, {mass: 0.02, at: 0.02});
+    expect(noMore).to.deep.equal([]);
+    expect(ahead).to.deep.include({code: 'weight-ahead-of-nose', path: 'ballast.masses'});
+    expect(ahead?.args).to.deep.include({mass: 0.02, at: -0.04, beyond: 0.04});
+    // the shorter the body, the further off its end
+    const [behind] = clashesOf(withValues(defaultDesign, {'ballast.masses': [{mass: 0.005, at: 0.6}], 'body.length': 0.56}));
+    expect(behind).to.deep.include({code: 'weight-behind-tail', path: 'ballast.masses', also: ['body.length']});
+    expect(weighted({mass: 0.005, at: 0.6})).to.deep.equal([]);
+    expect(weighted({mass: 0.01, at: -0.03}, {mass: 0.005, at: length + 0.05}).map(({code}) => code)).to.deep.equal(['weight-ahead-of-nose', 'weight-behind-tail']);
+    expect(weighted({mass: 0, at: -1}), 'no weight').to.deep.equal([]);
+    // 20 g of clay at 2 g/cm³ are a ball of 10 cm³, 13.4 mm from its middle to its skin
+    for (const at of [-0.0133, length + 0.0133]) expect(weighted({mass: 0.02, at}), String(at)).to.deep.equal([]);
+    for (const at of [-0.0135, length + 0.0135]) expect(weighted({mass: 0.02, at}), String(at)).to.have.length(1);
+  });
 });
 
 describe('the store of a design', () => {

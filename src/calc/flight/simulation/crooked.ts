@@ -2,11 +2,11 @@ import type {Air} from '../../aero/air.js';
 import {crookedLoads} from '../../aero/crooked-loads.js';
 import {amountsOf} from '../../aero/plane-loads.js';
 import {totalSide, type SideForce} from '../../aero/side-loads.js';
-import {withValues, type GliderDesign} from '../../design/design.js';
+import type {GliderDesign} from '../../design/design.js';
 import {good, refused, type Outcome} from '../../problem.js';
 import {carriedAir, coefficientsOf, dimensional} from '../derivatives.js';
-import {flightOf} from '../flight.js';
-import type {FlyingPlane} from '../flying-plane.js';
+import {flightOf, flightOfPlane} from '../flight.js';
+import {fittedWith, type FlyingPlane} from '../flying-plane.js';
 import type {Glide} from '../glide.js';
 import {inertiaOf} from '../inertia.js';
 import type {LateralDerivatives, SteadyFlight} from '../motion-equations.js';
@@ -65,10 +65,9 @@ export function crookedPlane(design: GliderDesign, crooked: Crooked, air: Air): 
   if (!bare.ok) return bare;
   const tip = bare.value.plane.aero.shape.surfaces[0]?.ribs.at(-1);
   const at = {y: tip?.y ?? 0, x: (tip?.x ?? 0) + (tip?.chord ?? 0) / 2};
+  // on the wing, which may reach further back than the body
   const weight = Math.abs(crooked.tipMass);
-  const loaded = weight === 0 ? design
-    : withValues(design, {'ballast.masses': [...design.ballast.masses, {mass: weight, at: design.arrangement.wingAt + at.x}]});
-  const flight = flightOf(loaded, air);
+  const flight = weight === 0 ? bare : flightOfPlane(air, fittedWith(bare.value.plane, weight, at.x));
   if (!flight.ok) return flight;
   const {plane, trim} = flight.value;
   if (!trim.ok) return trim;
@@ -77,7 +76,7 @@ export function crookedPlane(design: GliderDesign, crooked: Crooked, air: Air): 
 
   const {glide} = trim.value, {aero, mass, parasite: {area}} = plane, {span} = aero.shape.wing;
   const across = weight * (1 - weight / mass) * at.y ** 2;
-  const middle = inertiaOf(plane, loaded.body);
+  const middle = inertiaOf(plane, design.body);
   const inertia = {...middle, roll: middle.roll + across, yaw: middle.yaw + across};
   const {lateral, steady} = dimensional(plane, glide, inertia, coefficientsOf(plane, glide, inertia, air), air);
   const carried = carriedAir(plane, inertia.z, air.density);

@@ -1,6 +1,7 @@
 import {expect} from '@open-wc/testing';
 import fc from 'fast-check';
 import {gravity, usualAir} from '../../../../src/calc/aero/air.js';
+import {planeBalance} from '../../../../src/calc/balance/plane-balance.js';
 import {defaultDesign, withValues, type GliderDesign} from '../../../../src/calc/design/design.js';
 import {eigenvalues} from '../../../../src/calc/flight/eigenvalues.js';
 import {flightOf} from '../../../../src/calc/flight/flight.js';
@@ -53,6 +54,15 @@ describe('a turn', () => {
       const {moments: [first], last} = track(steadyTurner, crooked, {height: 30, tolerance: 1e-8});
       expect((first?.energy ?? NaN) - last.energy).to.be.closeTo(last.taken, 1e-6 * last.taken);
     }
+  });
+
+  it('takes a weight at the tip of a swept wing that reaches further back than the body', () => {
+    const swept = withValues(defaultDesign, {'wing.sweep': 0.35, 'arrangement.tailAt': 0.5, 'body.length': 0.58, 'balance.marginHigh': 0.6});
+    const {plane: {mass, balance}, aside} = valueOf(crookedPlane(trimmedAt(6, balancedWith(0.3, swept)), {...straight, tipMass: 0.004}, usualAir));
+    expect(mass).to.be.closeTo(0.094, 1e-12);
+    // moments about the wing's front edge: 90 g where they were, 4 g in the middle of the tip's chord
+    expect(balance).to.be.closeTo((0.09 * (valueOf(planeBalance(balancedWith(0.3, swept))).behindWing) + 0.004 * (0.35 + 0.06)) / 0.094, 2e-3);
+    expect(aside).to.be.closeTo(0.004 * 0.32 / 0.094, 5e-4);
   });
 
   it('goes the same way to the left as to the right', () => {
