@@ -1,4 +1,4 @@
-import type {Flight} from './flight.js';
+import {edgeBetween, type Flight} from './flight.js';
 import type {Glide} from './glide.js';
 import {usualRanges} from './usual-ranges.js';
 
@@ -26,4 +26,26 @@ export function callsOf(flight: Flight): ReadonlySet<Call> {
   return new Set<Call>([
     ...speed ? [speed] : [], ...margin < least - exact ? ['forward'] as const : [], ...margin > most + exact ? ['back'] as const : [],
   ]);
+}
+
+/** No hand sets a tail's edge finer than this, m. */
+export const finestSlip = 2.5e-4;
+
+/** By how much the tail's rear edge has to come up for the glide that is advised, m. */
+export const riseToAdvised = ({plane, advised}: Flight): number => -edgeBetween(plane, plane.built, advised.setting);
+
+/** For which speed a tail's rear edge is to be moved, and how far it has to come up, m; less than nothing is down. */
+export interface TailCall {
+  readonly speed: 'slower' | 'faster';
+  readonly rise: number;
+}
+
+/**
+ * What a plane whose glide asks for another speed wants of its tail: the advised glide's. Undefined where that lies the other way, or nearer than a hand sets it: so
+ * heavy a plane flies fast near its stall already, and no tail makes it slower.
+ */
+export function tailCall(flight: Flight): TailCall | undefined {
+  if (!flight.trim.ok) return undefined;
+  const speed = speedCall(flight.stall, flight.trim.value.glide), rise = riseToAdvised(flight);
+  return speed && (speed === 'slower' ? rise : -rise) >= finestSlip ? {speed, rise} : undefined;
 }

@@ -96,7 +96,7 @@ function trimOf(plane: FlyingPlane, air: Air, advised: Glide, most: Range, stall
 }
 
 /** By how much the tail's rear edge comes down from one setting to another, m. */
-const edgeBetween = ({tailChord}: FlyingPlane, from: Setting, to: Setting): number => tailChord * (Math.sin(to.tailIncidence) - Math.sin(from.tailIncidence));
+export const edgeBetween = ({tailChord}: FlyingPlane, from: Setting, to: Setting): number => tailChord * (Math.sin(to.tailIncidence) - Math.sin(from.tailIncidence));
 
 /** The trimmed lift goes as one over the static margin, the speed as the root of the margin; no slower than the wing can fly. */
 function speedRange({margin}: FlyingPlane, {speed, lift}: Glide, most: Range): Range {

@@ -1,12 +1,12 @@
 import type {GliderDesign} from '../../calc/design/design.js';
 import type {BalanceFirst} from '../../calc/flight/balance-first.js';
-import type {Flight} from '../../calc/flight/flight.js';
+import {tailCall} from '../../calc/flight/calls.js';
 import type {Glide} from '../../calc/flight/glide.js';
-import {usualRanges} from '../../calc/flight/usual-ranges.js';
 import type {Problem} from '../../calc/problem.js';
 import type {Taken, WeightsForBalance} from '../../calc/balance/weights-for-balance.js';
 import {weightsWords, type End, type Place} from '../../messages/en/weights.js';
 import type {GliderElement} from './element.js';
+import {slipWords} from './slip.js';
 
 /** A place that is only good to a range: to whole millimetres or eighths of an inch. */
 export const near = (host: GliderElement, value: number, bare = false): string =>
@@ -37,23 +37,20 @@ export function doingWords(host: GliderElement, {off, on, heavy}: WeightsForBala
   return words.then([...takeWords(host, off, heavy, design), ...put]);
 }
 
-/** How far the tail's rear edge has to rise for the glide that is advised, m. */
-const riseTo = ({tail}: GliderDesign, {plane: {built}, advised: {setting}}: Flight): number => tail.chord * (Math.sin(built.tailIncidence) - Math.sin(setting.tailIncidence));
-
 /** What comes first where a plane balances outside its target, and how it flies then. */
 export function balanceFirstWords(host: GliderElement, {design, plane: {behindWing}, heavy, outside, weights, then}: BalanceFirst): {readonly sentence: string; readonly then: readonly string[]} {
   const words = host.say(weightsWords);
-  const length = (value: number): string => host.write(Math.abs(value), 'length', host.system === 'inch' ? {fraction: 32} : {});
-  const slip = (problem: Problem): string => length(Number(problem.args?.['edge'] ?? 0));
+  const slip = (problem: Problem): string => slipWords(host, Number(problem.args?.['edge'] ?? 0));
   const speed = (glide: Glide): string => host.write(glide.speed, 'speed', {digits: host.system === 'inch' ? 0 : 1});
   const trim = then?.ok ? then.value.trim : then;
   const [problem] = !trim || trim.ok ? [] : trim.problems;
+  const call = then?.ok ? tailCall(then.value) : undefined;
   return {
     // less than a millimetre is still too much
     sentence: words.first({
       at: near(host, Math.abs(behindWing)), ahead: behindWing < 0, by: host.write(Math.max(outside, 1e-3), 'length', host.system === 'inch' ? {fraction: 32} : {digits: 0}), heavy, doing: weights && doingWords(host, weights, design),
     }),
-    then: trim?.ok && then?.ok && trim.value.glide.speed > usualRanges.speed.to ? [words.thenFast({speed: speed(trim.value.glide), rise: length(riseTo(design, then.value))})]
+    then: trim?.ok && call ? [words.thenCalls[call.speed]({speed: speed(trim.value.glide), by: slipWords(host, call.rise)})]
       : trim?.ok ? [words.thenFlies({speed: speed(trim.value.glide), ratio: host.write(trim.value.glide.ratio.usual, 'count', {digits: 0})})]
       : problem?.code === 'trim-dives' ? [words.thenDives(slip(problem))] : problem?.code === 'trim-stalls' ? [words.thenStalls(slip(problem))] : [],
   };

@@ -1,5 +1,6 @@
 import {html, nothing} from 'lit';
 import type {TemplateResult} from 'lit';
+import {tailCall} from '../../calc/flight/calls.js';
 import type {Measure, FlightCheck} from '../../calc/flight/flight-check.js';
 import {neutralPointBand} from '../../calc/flight/flying-plane.js';
 import type {WingStrength} from '../../calc/flight/wing-strength.js';
@@ -33,7 +34,8 @@ function one(host: GliderElement, measure: Measure, check: FlightCheck): Templat
   const words = host.say(flightCheckWords);
   const {id, standing, source} = measure;
   const standings = id === 'balance' ? words.balanceStanding : source === 'wanted' ? words.wantedStanding : words.standing;
-  const {name, means, [standing === 'within' ? 'means' : standing]: change} = words.measures[id];
+  const {name, means, [standing === 'within' ? 'means' : standing]: usually} = words.measures[id];
+  const change = id === 'speed' && standing === 'above' && check.flight.ok && tailCall(check.flight.value)?.speed !== 'slower' ? words.onlyLighter : usually;
   return html`<li class="measure" data-measure=${id}><div class="head"><span class="name">${name}</span><span class="value">${valueOf(host, measure, check)}</span></div>
     ${ruler(measure, endsOf(host, measure))}
     <p><strong>${standings[standing]}</strong> ${means} ${standing === 'within' ? nothing : change} <span>(${usualOf(host, measure)})</span></p></li>`;

@@ -1,27 +1,23 @@
 import type {Range} from '../../calc/aero/range.js';
 import type {BalanceFirst} from '../../calc/flight/balance-first.js';
+import {finestSlip, riseToAdvised, tailCall} from '../../calc/flight/calls.js';
 import type {FlightCheck} from '../../calc/flight/flight-check.js';
-import {usualRanges} from '../../calc/flight/usual-ranges.js';
 import type {Problem} from '../../calc/problem.js';
 import {flightCheckWords} from '../../messages/en/flight-check.js';
 import type {Answer} from '../base/calculator.js';
 import {explain} from '../base/explain.js';
 import type {GliderElement} from '../base/element.js';
 import {aimWords} from '../base/aim.js';
+import {slipWords} from '../base/slip.js';
 import {balanceFirstWords} from '../base/weights.js';
 import {written} from './numbers.js';
 
 const near = (host: GliderElement, value: number): string => host.write(Math.abs(value), 'length', host.system === 'inch' ? {fraction: 8} : {digits: 0});
-/** By how much a tail's edge goes up or down: finer than a place. */
-const slip = (host: GliderElement, value: number): string => host.write(Math.abs(value), 'length', host.system === 'inch' ? {fraction: 32} : {});
 const speed = (host: GliderElement, value: number): string => written(host, {id: 'speed', kind: 'speed'}, value);
 const sinkWords = (host: GliderElement, {least, most}: Range): string =>
   host.say(flightCheckWords).range(written(host, {id: 'sink', kind: 'speed'}, least, true), written(host, {id: 'sink', kind: 'speed'}, most));
 const ratio = (host: GliderElement, value: number): string => host.write(value, 'count', {digits: 0});
 const share = (host: GliderElement, value: number): string => host.write(value, 'ratio', {digits: 0});
-
-/** No hand sets a tail's edge finer than this, m. */
-const worthwhile = 2.5e-4;
 
 /** Whether it will fly and what to do about it, and what follows. */
 export function answerWords(host: GliderElement, check: FlightCheck): Answer {
@@ -46,8 +42,8 @@ function remedyWords(host: GliderElement, {flight}: FlightCheck, problem: Proble
   const {code, args = {}} = problem;
   const number = (name: string): number => Number(args[name] ?? 0);
   const best = flight.ok ? words.then({ratio: ratio(host, flight.value.advised.ratio.usual), speed: speed(host, flight.value.advised.speed)}) : '';
-  if (code === 'trim-dives') return {sentence: words.dives(slip(host, number('edge'))), aside: best};
-  if (code === 'trim-stalls') return {sentence: words.stalls(slip(host, number('edge'))), aside: best};
+  if (code === 'trim-dives') return {sentence: words.dives(slipWords(host, number('edge'))), aside: best};
+  if (code === 'trim-stalls') return {sentence: words.stalls(slipWords(host, number('edge'))), aside: best};
   return {sentence: explain(host, problem)};
 }
 
@@ -56,22 +52,20 @@ function flyingWords(host: GliderElement, check: FlightCheck): Answer {
   if (!flight.ok || !trim.ok) return {sentence: ''};
   const words = host.say(flightCheckWords);
   const {glide} = trim.value, {best, advised} = flight.value;
-  // how far the tail's rear edge has to rise for the flattest glide that keeps off the stall
-  const rise = design.tail.chord * (Math.sin(plane.built.tailIncidence) - Math.sin(advised.setting.tailIncidence));
-  const fast = glide.speed > usualRanges.speed.to && rise > 0;
+  const rise = riseToAdvised(flight.value), call = tailCall(flight.value);
   const there = {speed: speed(host, advised.speed), ratio: ratio(host, advised.ratio.usual)};
   // a plane slower than that may glide flatter still: how near the stall it is, its own measure says
-  const better = !fast && Math.abs(rise) >= worthwhile && advised.ratio.usual > glide.ratio.usual;
+  const better = !call && Math.abs(rise) >= finestSlip && advised.ratio.usual > glide.ratio.usual;
   // a Reynolds number follows from the rest: nobody sets it
   const out = measures.filter(({id, standing}) => standing !== 'within' && id !== 'reynolds').map(({id}) => words.measures[id].name);
   const sink = measures.find(({id}) => id === 'sink')?.value ?? glide.sink;
   return {
-    sentence: fast ? words.fast({speed: speed(host, glide.speed), rise: slip(host, rise)})
+    sentence: call ? words.calls[call.speed]({speed: speed(host, glide.speed), by: slipWords(host, call.rise)})
       : words.flies({aim: aimWords(host, {angle: -glide.angle, height: design.launch.height}), speed: speed(host, glide.speed), ratio: words.range(ratio(host, glide.ratio.least), ratio(host, glide.ratio.most))}),
     aside: [
-      ...fast ? [words.then(there)] : [],
+      ...call ? [words.then(there)] : [],
       words.sinks({sink: sinkWords(host, sink), margin: share(host, plane.margin)}),
-      ...better ? [(advised === best ? words.better : words.flatter)({up: rise > 0, by: slip(host, rise), ...there})] : [],
+      ...better ? [(advised === best ? words.better : words.flatter)({up: rise > 0, by: slipWords(host, rise), ...there})] : [],
       out.length > 0 ? words.out(out) : words.allUsual,
     ].join(' '),
   };

@@ -4,13 +4,13 @@ import type {Flown, FlownId, ThrowStudy} from '../../calc/flight/simulation/thro
 import type {Throw} from '../../calc/flight/simulation/throw.js';
 import type {Moment} from '../../calc/flight/simulation/track.js';
 import {turnSeen} from '../../calc/flight/simulation/turn-seen.js';
-import {usualRanges} from '../../calc/flight/usual-ranges.js';
 import type {Problem} from '../../calc/problem.js';
 import {flightPathWords} from '../../messages/en/flight-path.js';
 import {acrossWords} from '../base/across.js';
 import {aimWords} from '../base/aim.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
+import {slipWords} from '../base/slip.js';
 import {balanceFirstWords} from '../base/weights.js';
 
 /** A distance over the floor, as a tape laid along it shows it. */
@@ -42,7 +42,7 @@ export const distanceWords = (host: GliderElement, {track: {last, ended}}: Flown
 export function throwAnswer(host: GliderElement, study: ThrowStudy, first: BalanceFirst | undefined): Answer {
   const words = host.say(flightPathWords);
   const main = mainOf(study);
-  const {trim, right, ball} = study;
+  const {trim, right, ball, call} = study;
   if (!main) return {sentence: words.thrownAllTheSame};
   const flies = {distance: distanceWords(host, main), time: seconds(host, main.track.last.time)};
   if (first) {
@@ -61,7 +61,7 @@ export function throwAnswer(host: GliderElement, study: ThrowStudy, first: Balan
   return {
     sentence: [...comes === 'calm' ? [] : [words.wind[comes](speedWords(host, Math.abs(wind)))], throws, ...turnSentence(host, study)].join(' '),
     aside: [
-      ...glide.speed > usualRanges.speed.to ? [words.dart] : [],
+      ...call ? [words.calls[call.speed](slipWords(host, call.rise))] : [],
       words.tape({ball: far(host, ball), height: high(host, height)}),
       ...still ? [words.speedRange(speedWords(host, speed.least), speedWords(host, speed.most))] : [],
       glide.ratio.usual < 1.5 ? words.steep(speedWords(host, glide.sink.usual))

@@ -56,6 +56,7 @@ const words: typeof flightCheckWords.en = {
     },
   },
   groups: {weighs: 'Was er wiegt', steady: 'Wie stabil er ist', glides: 'Wie er gleitet'},
+  onlyLighter: 'Zu schnell für einen sanften Wurf, und langsamer risse die Strömung zu leicht ab: den Gleiter leichter oder den Flügel größer bauen.',
   standing: {below: 'Weniger als üblich.', within: 'Üblich.', above: 'Mehr als üblich.'},
   balanceStanding: {below: 'Weiter vorn als gewünscht.', within: 'Wie gewünscht.', above: 'Weiter hinten als gewünscht.'},
   wantedStanding: {below: 'Weniger als gewünscht.', within: 'Wie gewünscht.', above: 'Mehr als gewünscht.'},
@@ -64,7 +65,10 @@ const words: typeof flightCheckWords.en = {
   },
   range: (from, to) => `${from} bis ${to}`,
   flies: (a) => `Er wird fliegen: mit **etwa ${a.speed}** werfen, ${a.aim}, dann gleitet er **${a.ratio.replace(' bis ', '- bis ')}\u2011mal so weit, wie er an Höhe verliert**.`,
-  fast: (a) => `Er wird fliegen, aber nur mit **etwa ${a.speed}**: für einen leichten Wurf und flaches Gleiten die Hinterkante des Leitwerks **etwa ${a.rise}** anheben.`,
+  calls: {
+    slower: (a) => `Er wird fliegen, aber mit **etwa ${a.speed}**, schneller als nötig: für einen leichteren Wurf und flacheres Gleiten die Hinterkante des Leitwerks **etwa ${a.by}** anheben.`,
+    faster: (a) => `Er wird fliegen, aber mit **etwa ${a.speed}**, kurz bevor die Strömung abreißt: die Hinterkante des Leitwerks **etwa ${a.by}** senken, damit er bei langsamem Wurf oder einer Bö nicht durchsackt.`,
+  },
   sinks: (a) => `Er sinkt mit ${a.sink}; das Stabilitätsmaß ist etwa ${a.margin} der mittleren Profiltiefe.`,
   better: (a) =>
     `Mit der Hinterkante des Leitwerks ${a.by} ${a.up ? 'höher' : 'tiefer'} flöge er am flachsten, etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert, mit etwa ${a.speed}.`,

@@ -13,7 +13,10 @@ const words: typeof flightPathWords.en = {
   glide: (a) => `Er gleitet etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert, und sinkt mit etwa ${a.sink}.`,
   steep: (sink) => `Er kommt kaum weiter, als er an Höhe verliert, und sinkt mit etwa ${sink}.`,
   asItIsThrown: (a) => `Das Bild zeigt, was er tut, so wie er ist: mit ${a.speed} geworfen, ${a.aim}, kommt er etwa ${a.distance} weit in ${a.time}.`,
-  dart: 'So schnell und steil ist er mehr Pfeil als Gleiter: zuerst die Hinterkante des Leitwerks ein wenig anheben, dann fliegt er langsamer und flacher.',
+  calls: {
+    slower: (by) => `Das ist schneller, als er fliegen muss, mehr Pfeil als Gleiter: zuerst die Hinterkante des Leitwerks etwa ${by} anheben, dann fliegt er langsamer und flacher.`,
+    faster: (by) => `So langsam reißt die Strömung leicht ab: zuerst die Hinterkante des Leitwerks etwa ${by} senken, dann sackt er bei langsamem Wurf oder einer Bö nicht durch.`,
+  },
   wind: {
     behind: (speed) => `Der Wind kommt **von hinten**, mit ${speed}: umdrehen und **gegen den Wind** werfen oder besser warten, bis es windstill ist.`,
     ahead: (speed) => `Ein Wind von ${speed} trägt ihn davon: besser **warten, bis es windstill ist**.`,

@@ -15,7 +15,10 @@ const words: typeof weightsWords.en = {
     `**Zuerst der Schwerpunkt:** Er liegt ${a.at} ${a.ahead ? 'vor' : 'hinter'} der Vorderkante des Flügels, **${a.by} zu weit ${a.heavy === 'tail' ? 'hinten' : 'vorn'}**${
       a.doing === undefined ? ', und Ballast allein hilft nicht: den angebrachten Ballast und das Gemessene prüfen oder den Flügel verschieben' : `; ${a.doing}`}.`,
   thenFlies: (a) => `So ausgewogen fliegt er mit etwa ${a.speed} und gleitet etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert.`,
-  thenFast: (a) => `So ausgewogen fliegt er erst mit etwa ${a.speed}: danach die Hinterkante des Leitwerks etwa ${a.rise} anheben.`,
+  thenCalls: {
+    slower: (a) => `So ausgewogen fliegt er mit etwa ${a.speed}, schneller als nötig: danach die Hinterkante des Leitwerks etwa ${a.by} anheben.`,
+    faster: (a) => `So ausgewogen fliegt er mit etwa ${a.speed}, kurz bevor die Strömung abreißt: danach die Hinterkante des Leitwerks etwa ${a.by} senken.`,
+  },
   thenDives: (edge) => `So ausgewogen ginge er in den Sturzflug: danach die Hinterkante des Leitwerks etwa ${edge} anheben.`,
   thenStalls: (edge) => `So ausgewogen risse die Strömung ab: danach die Hinterkante des Leitwerks etwa ${edge} senken.`,
 };

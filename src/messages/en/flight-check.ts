@@ -69,6 +69,8 @@ const measures: Readonly<Record<MeasureId, MeasureWords>> = {
 export const flightCheckWords = topic('flight-check', {
   measures,
   groups: {weighs: 'What it weighs', steady: 'How steady it is', glides: 'How it glides'},
+  /** Where the speed is above its range, and the stall too near for the tail to mend it. */
+  onlyLighter: 'Too fast to throw gently, and slower it would be too close to its stall: make the plane lighter or the wing larger.',
   standing: {below: 'Less than usual.', within: 'Usual.', above: 'More than usual.'},
   balanceStanding: {below: 'Further forward than wanted.', within: 'As wanted.', above: 'Further back than wanted.'},
   wantedStanding: {below: 'Less than wanted.', within: 'As wanted.', above: 'More than wanted.'},
@@ -77,8 +79,13 @@ export const flightCheckWords = topic('flight-check', {
   },
   range: (from: string, to: string) => `${from} to ${to}`,
   flies: (a: {aim: string; speed: string; ratio: string}) => `It will fly: throw it at **about ${a.speed}**, ${a.aim}, and it glides **${a.ratio} times as far as it drops**.`,
-  fast: (a: {speed: string; rise: string}) =>
-    `It will fly, but only at **about ${a.speed}**: raise the tail’s rear edge **about ${a.rise}** for an easy throw and a flat glide.`,
+  /** Where it asks for another speed. */
+  calls: {
+    slower: (a: {speed: string; by: string}) =>
+      `It will fly, but at **about ${a.speed}**, faster than it has to: raise the tail’s rear edge **about ${a.by}** for an easier throw and a flatter glide.`,
+    faster: (a: {speed: string; by: string}) =>
+      `It will fly, but at **about ${a.speed}**, close to its stall: lower the tail’s rear edge **about ${a.by}**, so that a slow throw or a bump does not make it drop.`,
+  },
   sinks: (a: {sink: string; margin: string}) => `It sinks ${a.sink}, with a static margin of about ${a.margin} of the mean chord.`,
   better: (a: {up: boolean; by: string; speed: string; ratio: string}) =>
     `With the tail’s rear edge ${a.by} ${a.up ? 'higher' : 'lower'} it would fly its flattest, about ${a.ratio} times as far as it drops, at about ${a.speed}.`,

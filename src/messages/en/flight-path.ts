@@ -20,7 +20,11 @@ export const flightPathWords = topic('flight-path', {
   steep: (sink: string) => `It goes hardly further than it comes down, and sinks about ${sink}.`,
   asItIsThrown: (a: {speed: string; aim: string; distance: string; time: string}) =>
     `The picture shows what it does as it is: thrown at ${a.speed}, ${a.aim}, it comes about ${a.distance} far in ${a.time}.`,
-  dart: 'So fast and steep it is more a dart than a glider: raise the tail’s rear edge a little first, and it flies slower and flatter.',
+  /** Where its glide asks for another speed. */
+  calls: {
+    slower: (by: string) => `That is faster than it has to fly, more a dart than a glider: raise the tail’s rear edge about ${by} first, and it flies slower and flatter.`,
+    faster: (by: string) => `That is close to its stall: lower the tail’s rear edge about ${by} first, and a slow throw or a bump does not make it drop.`,
+  },
   wind: {
     behind: (speed: string) => `The wind comes **from behind**, at ${speed}: turn round and throw **into the wind**, or better wait until it is calm.`,
     ahead: (speed: string) => `A wind of ${speed} carries it about: better **wait until it is calm**.`,

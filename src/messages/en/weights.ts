@@ -30,7 +30,11 @@ export const weightsWords = topic('weights', {
     `**Balance it first:** it balances ${a.at} ${a.ahead ? 'ahead of' : 'behind'} the wing’s front edge, **${a.by} too far ${a.heavy === 'tail' ? 'back' : 'forward'}**${
       a.doing === undefined ? ', and no weight mends that alone: look at the weights fitted and at what was measured, or slide the wing' : `; ${a.doing}`}.`,
   thenFlies: (a: {speed: string; ratio: string}) => `Balanced like that it flies at about ${a.speed} and glides about ${a.ratio} times as far as it drops.`,
-  thenFast: (a: {speed: string; rise: string}) => `Balanced like that it flies only at about ${a.speed}: after that, raise the tail’s rear edge about ${a.rise}.`,
+  /** Where it then asks for another speed. */
+  thenCalls: {
+    slower: (a: {speed: string; by: string}) => `Balanced like that it flies at about ${a.speed}, faster than it has to: after that, raise the tail’s rear edge about ${a.by}.`,
+    faster: (a: {speed: string; by: string}) => `Balanced like that it flies at about ${a.speed}, close to its stall: after that, lower the tail’s rear edge about ${a.by}.`,
+  },
   thenDives: (edge: string) => `Balanced like that it would dive: after that, raise the tail’s rear edge about ${edge}.`,
   thenStalls: (edge: string) => `Balanced like that it would stall: after that, lower the tail’s rear edge about ${edge}.`,
 });

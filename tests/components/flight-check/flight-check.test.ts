@@ -1,6 +1,7 @@
 import {expect, fixture, html} from '@open-wc/testing';
 import {sendKeys} from '@web/test-runner-commands';
 import type {GliderFlightCheck} from '../../../src/components/flight-check/define.js';
+import {callsOf} from '../../../src/calc/flight/calls.js';
 import type {FlightCheck} from '../../../src/calc/flight/flight-check.js';
 import '../../../src/components/flight-check/define.js';
 import '../../../src/components/design/define.js';
@@ -50,7 +51,7 @@ describe('<glider-flight-check>', () => {
   it('says at once that it is working the flight out, and then how the plane flies', async () => {
     const element = document.createElement('glider-flight-check');
     element.setAttribute('masses', '31g@10mm');
-    element.setAttribute('tail-incidence', '-2.5deg');
+    element.setAttribute('tail-incidence', '-2deg');
     element.setAttribute('units', 'metric');
     expect(element.result.ok && element.result.value).to.equal('waiting');
     document.body.append(element);
@@ -109,8 +110,23 @@ describe('<glider-flight-check>', () => {
 
   it('asks for a slower setting of the tail where the plane flies too fast for a hand', async () => {
     const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric" masses="30g@10mm"></glider-flight-check>`);
-    expect(text(element, '[part=answer]')).to.contain('It will fly, but only at about').and.to.contain('Then it glides about');
+    expect(text(element, '[part=answer]')).to.match(/It will fly, but at about [\d.]+ m\/s, faster than it has to: raise the tail’s rear edge about [\d.]+ mm/).and.to.contain('Then it glides about');
     expect(measure(element, 'speed')).to.contain('More than usual').and.to.contain('raise the tail’s rear edge');
+  });
+
+  it('asks for a faster setting where the plane flies close to its stall, as the advice after a throw does', async () => {
+    const element = await steady(), {flight} = checkOf(element);
+    expect([...callsOf(there(flight.ok ? flight.value : undefined))]).to.deep.equal(['faster']);
+    expect(text(element, '[part=answer]')).to.match(/It will fly, but at about [\d.]+ m\/s, close to its stall: lower the tail’s rear edge about [\d.]+ mm/);
+    expect(measure(element, 'stallMargin')).to.contain('Less than usual');
+    await type(element, 'arrangement.tailIncidence', '-2');
+    expect(text(element, '[part=answer]')).to.match(/It will fly: throw it/);
+  });
+
+  it('does not ask a heavy plane for a slower tail that would bring it too close to its stall', async () => {
+    const element = await fixture<GliderFlightCheck>(html`<glider-flight-check units="metric" mass="200g" balance="45mm" tail-incidence="-2deg"></glider-flight-check>`);
+    expect(text(element, '[part=answer]')).to.contain('close to its stall: lower the tail’s rear edge').and.not.to.contain('raise the tail');
+    expect(measure(element, 'speed')).to.contain('More than usual').and.to.contain('make the plane lighter').and.not.to.contain('raise the tail');
   });
 
   it('puts the balance before the tail where it is out of its target, and says how it flies then', async () => {

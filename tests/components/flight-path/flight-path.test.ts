@@ -351,7 +351,9 @@ describe('<glider-flight-path>', () => {
     expect(text(element, 'aside')).not.to.contain('dart');
     await type(element, 'arrangement.tailIncidence', '-0.2');
     expect(studyOf(element).glide.speed).to.be.greaterThan(7);
-    expect(text(element, 'aside')).to.contain('more a dart than a glider: raise the tail’s rear edge');
+    expect(text(element, 'aside')).to.match(/more a dart than a glider: raise the tail’s rear edge about [\d.]+ mm first/);
+    await type(element, 'arrangement.tailIncidence', '-2.2');
+    expect(text(element, 'aside')).to.match(/close to its stall: lower the tail’s rear edge about [\d.]+ mm first/);
   });
 
   it('sends the reader into the wind, or home until it is calm', async () => {

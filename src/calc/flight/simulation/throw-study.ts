@@ -3,6 +3,7 @@ import {airOf} from '../air-of.js';
 import type {GliderDesign} from '../../design/design.js';
 import {memo} from '../../memo.js';
 import {good, refused, type Outcome, type Problem} from '../../problem.js';
+import {tailCall, type TailCall} from '../calls.js';
 import {flightOf, type Flight, type Trim} from '../flight.js';
 import {flyingPlane, loadedWith, type FlyingPlane} from '../flying-plane.js';
 import {glideAt, type Glide} from '../glide.js';
@@ -35,6 +36,8 @@ export interface ThrowStudy {
   /** The glide that it settles to, or why there is none: then it is thrown as for the glide it could have. */
   readonly trim: Outcome<Trim>;
   readonly glide: Glide;
+  /** What is to be done to the tail first, where that glide asks for another speed. */
+  readonly call: TailCall | undefined;
   /** The throw that the plane goes on from as it would glide. */
   readonly right: Throw;
   readonly own: Throw;
@@ -95,7 +98,7 @@ const stageOf = (comparison: Comparison): Stage => memo((plane, flight, body, la
       add('tail-heavy', own, -mass);
     }
   }
-  return wrong.length > 0 ? refused(...wrong) : good({plane, air, trim, glide, right, own, ball: ballLands(right.speed, height), flown});
+  return wrong.length > 0 ? refused(...wrong) : good({plane, air, trim, glide, call: flight.ok ? tailCall(flight.value) : undefined, right, own, ball: ballLands(right.speed, height), flown});
 });
 
 const stages: Readonly<Record<Comparison, Stage>> = {throws: stageOf('throws'), balances: stageOf('balances'), one: stageOf('one')};
