@@ -186,7 +186,7 @@ export class GliderFlightPath extends Calculator<ThrowStudy> {
 
   protected renderPicture(study: ThrowStudy): TemplateResult {
     const words = this.say(flightPathWords);
-    const why = !study.trim.ok ? [] : study.flown.flatMap(({id}) => id in words.why ? [words.why[id as keyof typeof words.why]] : []);
+    const why = !study.trim.ok ? [] : study.flown.flatMap(({id}) => id in words.why && nameOf(this, id, study) === words.names[id] ? [words.why[id as keyof typeof words.why]] : []);
     const pictured = words.picture(study.flown.map((one) => words.pictured({
       name: fullNameOf(this, one, study), distance: distanceWords(this, one), top: high(this, one.track.highest.height),
     })).join('; '));

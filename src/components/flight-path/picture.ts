@@ -5,7 +5,7 @@ import type {FlightPathPicture, PathSketch, PlaneSketch} from '../../drawing/fig
 import {flightPathWords} from '../../messages/en/flight-path.js';
 import {gravity} from '../../calc/aero/air.js';
 import type {GliderElement} from '../base/element.js';
-import {far, high, mainOf, nameOf, seconds} from './sentences.js';
+import {far, hasRight, high, mainOf, nameOf, seconds} from './sentences.js';
 import {turnNow, turnPicture} from './turn-picture.js';
 
 export {drawFlightPath} from '../../drawing/figures/flight-path.js';
@@ -38,13 +38,13 @@ const planeAt = (moment: Moment | TurnPoint): PlaneSketch => ({
 function pictureOf(host: GliderElement, study: ThrowStudy): Omit<FlightPathPicture, 'planes'> {
   const words = host.say(flightPathWords);
   const main = mainOf(study);
-  const {trim, ball, right: {height, speed}} = study;
+  const {ball, right: {height, speed}} = study;
   const fall = Math.sqrt(2 * height / gravity);
   const unit = host.system === 'inch' ? 304.8 : MM;
   return {
     hand: height * MM,
     paths: study.flown.map((one) => pathOf(host, one, one === main, study)),
-    ball: !trim.ok ? undefined : {
+    ball: !hasRight(study) ? undefined : {
       points: Array.from({length: 17}, (_, i) => i / 16 * fall).map((t) => ({x: speed * t * MM, y: (gravity * t * t / 2 - height) * MM})),
       words: words.ball(far(host, ball)),
     },

@@ -114,10 +114,14 @@ function whyNot(host: GliderElement, problem: Problem | undefined): string {
   }
 }
 
-/** What a flight is called: without a trim there is no right throw. */
-export function nameOf(host: GliderElement, id: FlownId, {trim}: ThrowStudy): string {
+/** Whether there is a throw to be called right: none of a plane that does not glide, or that is to be balanced first. */
+export const hasRight = ({trim, heavy}: ThrowStudy): boolean => trim.ok && heavy === 'neither';
+
+/** What a flight is called. Of a plane that is to be balanced first, more or less weight at its nose may be what balances it. */
+export function nameOf(host: GliderElement, id: FlownId, study: ThrowStudy): string {
   const words = host.say(flightPathWords);
-  return id === 'right' && !trim.ok ? words.asItIs : words.names[id];
+  if (id === 'right' && !hasRight(study)) return words.asItIs;
+  return study.heavy !== 'neither' && (id === 'nose-heavy' || id === 'tail-heavy') ? words.moved[id] : words.names[id];
 }
 
 /** The same, with how much weight makes it so. */

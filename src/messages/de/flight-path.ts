@@ -28,6 +28,7 @@ const words: typeof flightPathWords.en = {
     'own': 'eigener Wurf', 'right': 'richtig', 'slow': 'zu langsam', 'fast': 'zu schnell', 'up': 'zu steil', 'nose-heavy': 'kopflastig', 'tail-heavy': 'schwanzlastig', 'crooked': 'schief',
   },
   asItIs: 'wie er ist',
+  moved: {'nose-heavy': 'Nase schwerer', 'tail-heavy': 'Nase leichter'},
   more: (mass) => `${mass} mehr an der Nase`,
   less: (mass) => `${mass} weniger an der Nase`,
   why: {

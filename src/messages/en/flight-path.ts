@@ -36,6 +36,8 @@ export const flightPathWords = topic('flight-path', {
     'own': 'your throw', 'right': 'right', 'slow': 'too slow', 'fast': 'too fast', 'up': 'too steep', 'nose-heavy': 'nose-heavy', 'tail-heavy': 'tail-heavy', 'crooked': 'crooked',
   },
   asItIs: 'as it is',
+  /** Where it does not balance as it is. */
+  moved: {'nose-heavy': 'heavier nose', 'tail-heavy': 'lighter nose'},
   more: (mass: string) => `${mass} more at the nose`,
   less: (mass: string) => `${mass} less at the nose`,
   why: {

@@ -343,6 +343,29 @@ describe('<glider-flight-path>', () => {
     expect(text(element, 'answer')).to.match(/^Balance it first: .* too far forward; take \d+ g off the 60 g fitted 15 mm behind the nose/).and.not.to.contain('Throw it');
   });
 
+  it('calls no throw right, nor a heavier nose nose-heavy, while the balance is off, though the plane glides', async () => {
+    const element = await gliding();
+    const said = (): string => tidy([...element.shadowRoot?.querySelectorAll('[part=moment] output, .flights, .why, svg') ?? []].map((one) => `${one.textContent} ${one.getAttribute('aria-label') ?? ''}`).join(' '));
+    await drawn(element);
+    await seek(element, 0.5);
+    expect(said()).to.match(/\bright\b/).and.to.match(/ball/);
+    await type(element, 'ballast.masses', '60g@15mm');
+    await type(element, 'arrangement.tailIncidence', '-8');
+    expect(studyOf(element).trim.ok && studyOf(element).heavy).to.equal('nose');
+    await until(() => node(element, 'svg').textContent.includes('as it is'));
+    expect(tidy(node(element, '[part=moment] output').textContent)).to.match(/^as it is, 0\.50 s: /);
+    expect(said()).not.to.match(/\bright\b|\bball\b/);
+    const select = there(element.shadowRoot?.querySelector<HTMLSelectElement>('#compare'));
+    select.value = 'balances';
+    select.dispatchEvent(new Event('change', {bubbles: true}));
+    await element.updateComplete;
+    expect(tidy(node(element, '.flights').textContent)).to.match(/heavier nose: \d+ g more at the nose.*as it is.*lighter nose: \d+ g less/).and.not.to.match(/nose-heavy|tail-heavy/);
+    expect(element.shadowRoot?.querySelector('.why')).to.equal(null);
+    await type(element, 'ballast.masses', '30g@15mm');
+    await type(element, 'arrangement.tailIncidence', '-1.5');
+    expect(tidy(node(element, '.flights').textContent)).to.match(/nose-heavy: \d+ g more at the nose.*right.*tail-heavy/);
+  });
+
   it('says which way to throw as the flight check does, and calls a dart a dart', async () => {
     const element = await gliding();
     const {right} = studyOf(element), {height} = element.state.design.launch;

@@ -1,5 +1,6 @@
 import type {Air} from '../../aero/air.js';
 import {airOf} from '../air-of.js';
+import {planeBalance, type PlaneBalance} from '../../balance/plane-balance.js';
 import type {GliderDesign} from '../../design/design.js';
 import {memo} from '../../memo.js';
 import {good, refused, type Outcome, type Problem} from '../../problem.js';
@@ -36,6 +37,8 @@ export interface ThrowStudy {
   /** The glide that it settles to, or why there is none: then it is thrown as for the glide it could have. */
   readonly trim: Outcome<Trim>;
   readonly glide: Glide;
+  /** Which end is too heavy: then the throw `right` is only that of the glide as it is, and the balance comes first. */
+  readonly heavy: PlaneBalance['heavy'];
   /** What is to be done to the tail first, where that glide asks for another speed. */
   readonly call: TailCall | undefined;
   /** The throw that the plane goes on from as it would glide. */
@@ -56,9 +59,9 @@ const shifted = 0.08;
 /** Longer than a lesson looks at; and steps as fine as a tape could measure, at the end of a flight to a millimetre. */
 const shown = {until: 30, tolerance: 1e-6} as const;
 
-type Stage = (plane: FlyingPlane, flight: Outcome<Flight>, body: GliderDesign['body'], launch: GliderDesign['launch'], air: Air) => Outcome<ThrowStudy>;
+type Stage = (plane: FlyingPlane, balance: Outcome<PlaneBalance>, flight: Outcome<Flight>, body: GliderDesign['body'], launch: GliderDesign['launch'], air: Air) => Outcome<ThrowStudy>;
 
-const stageOf = (comparison: Comparison): Stage => memo((plane, flight, body, launch, air) => {
+const stageOf = (comparison: Comparison): Stage => memo((plane, balance, flight, body, launch, air) => {
   const trim = flight.ok ? flight.value.trim : flight;
   const glide = trim.ok ? trim.value.glide : flight.ok ? flight.value.advised : glideAt(plane, trimmedFor(plane, 0.5, plane.built), air);
   const {height, wind} = launch;
@@ -98,7 +101,7 @@ const stageOf = (comparison: Comparison): Stage => memo((plane, flight, body, la
       add('tail-heavy', own, -mass);
     }
   }
-  return wrong.length > 0 ? refused(...wrong) : good({plane, air, trim, glide, call: flight.ok ? tailCall(flight.value) : undefined, right, own, ball: ballLands(right.speed, height), flown});
+  return wrong.length > 0 ? refused(...wrong) : good({plane, air, trim, glide, heavy: balance.ok ? balance.value.heavy : 'neither', call: flight.ok ? tailCall(flight.value) : undefined, right, own, ball: ballLands(right.speed, height), flown});
 });
 
 const stages: Readonly<Record<Comparison, Stage>> = {throws: stageOf('throws'), balances: stageOf('balances'), one: stageOf('one')};
@@ -111,7 +114,7 @@ const stages: Readonly<Record<Comparison, Stage>> = {throws: stageOf('throws'), 
 export function throwStudy(design: GliderDesign, comparison: Comparison, air: Air = airOf(design)): Outcome<ThrowStudy> {
   const plane = flyingPlane(design);
   if (!plane.ok) return plane;
-  return stages[comparison](plane.value, flightOf(design, air), design.body, design.launch, air);
+  return stages[comparison](plane.value, planeBalance(design), flightOf(design, air), design.body, design.launch, air);
 }
 
 /** Whole grams at the nose that bring the balance forward by about {@link shifted}. */
