@@ -4,6 +4,7 @@ import {planeBalance, type PlaneBalance} from '../balance/plane-balance.js';
 import {withValues, type GliderDesign} from '../design/design.js';
 import {memo} from '../memo.js';
 import type {Outcome} from '../problem.js';
+import {tailCall, type TailCall} from './calls.js';
 import {flightOf, type Flight} from './flight.js';
 
 /** What comes before a throw and before any trimming of a plane that balances outside its target. */
@@ -17,6 +18,8 @@ export interface BalanceFirst {
   readonly weights: WeightsForBalance | undefined;
   /** How it flies with those weights, and what is to be trimmed then. */
   readonly then: Outcome<Flight> | undefined;
+  /** What that flight wants of the tail. */
+  readonly call: TailCall | undefined;
 }
 
 /** Whether the balance has to be put right first, and how; undefined for a plane that balances within its target, or of which nobody can tell. */
@@ -26,8 +29,9 @@ export const balanceFirst = memo((design: GliderDesign): BalanceFirst | undefine
   const plane = balance.value, {heavy, at, target} = plane;
   const found = weightsForBalance(design);
   const weights = found.ok ? found.value : undefined;
+  const then = weights && flightOf(withValues(design, {'ballast.masses': weights.masses}));
   return {
     design, plane, heavy: heavy === 'tail' ? 'tail' : 'nose', outside: heavy === 'tail' ? at - target.to : target.from - at,
-    weights, then: weights && flightOf(withValues(design, {'ballast.masses': weights.masses})),
+    weights, then, call: then?.ok ? tailCall(then.value) : undefined,
   };
 });

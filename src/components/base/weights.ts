@@ -1,6 +1,5 @@
 import type {GliderDesign} from '../../calc/design/design.js';
 import type {BalanceFirst} from '../../calc/flight/balance-first.js';
-import {tailCall} from '../../calc/flight/calls.js';
 import type {Glide} from '../../calc/flight/glide.js';
 import type {Problem} from '../../calc/problem.js';
 import type {Taken, WeightsForBalance} from '../../calc/balance/weights-for-balance.js';
@@ -38,13 +37,12 @@ export function doingWords(host: GliderElement, {off, on, heavy}: WeightsForBala
 }
 
 /** What comes first where a plane balances outside its target, and how it flies then. */
-export function balanceFirstWords(host: GliderElement, {design, plane: {behindWing}, heavy, outside, weights, then}: BalanceFirst): {readonly sentence: string; readonly then: readonly string[]} {
+export function balanceFirstWords(host: GliderElement, {design, plane: {behindWing}, heavy, outside, weights, then, call}: BalanceFirst): {readonly sentence: string; readonly then: readonly string[]} {
   const words = host.say(weightsWords);
   const slip = (problem: Problem): string => slipWords(host, Number(problem.args?.['edge'] ?? 0));
   const speed = (glide: Glide): string => host.write(glide.speed, 'speed', {digits: host.system === 'inch' ? 0 : 1});
   const trim = then?.ok ? then.value.trim : then;
   const [problem] = !trim || trim.ok ? [] : trim.problems;
-  const call = then?.ok ? tailCall(then.value) : undefined;
   return {
     // less than a millimetre is still too much
     sentence: words.first({
