@@ -79,16 +79,6 @@ export function targetOf(reference: Reference, {marginLow, marginHigh}: GliderDe
   return {from, to, middle: (from + to) / 2};
 }
 
-/** By how much a balance lies outside its target, m, and which end is too heavy. */
-export interface Outside {
-  readonly heavy: 'nose' | 'tail';
-  readonly by: number;
-}
-
-/** Nothing for a balance within its target. */
-export const outsideOf = ({heavy, at, target}: PlaneBalance): Outside | undefined =>
-  heavy === 'neither' ? undefined : {heavy, by: heavy === 'tail' ? at - target.to : target.from - at};
-
 /** Half a tenth of a millimetre: a place this near the edge of the target is within it. */
 const touching = 5e-5;
 

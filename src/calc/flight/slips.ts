@@ -1,9 +1,9 @@
 import {asBuilt} from '../as-built/as-built.js';
-import {outsideOf, planeBalance, type Outside} from '../balance/plane-balance.js';
 import {nearestStack, type Stack} from '../bench/stack.js';
 import {withValues, type GliderDesign} from '../design/design.js';
 import {slipAngle, slipForAngle, type TailSlipPlace} from '../geometry/fold/tail-slip.js';
 import {good, refused, type Outcome} from '../problem.js';
+import {balanceFirst, type BalanceFirst} from './balance-first.js';
 import {flightOf, tailForSpeed, type TailSetting, type Trim} from './flight.js';
 
 export {asBuilt};
@@ -116,8 +116,8 @@ export interface ShimStudy {
   /** What brings it to the plan as nearly as whole pieces do; missing where nothing is to be done. */
   readonly slips?: Slips;
   readonly step?: SlipStep;
-  /** How far the balance lies outside its target, m, and by which end: then it comes before any slip. Missing where it lies within. */
-  readonly outside?: Outside;
+  /** What comes before any slip, where the balance lies outside its target. */
+  readonly first: BalanceFirst | undefined;
 }
 
 /**
@@ -135,11 +135,10 @@ export function shimStudy(design: GliderDesign, surface: Surface, placing: SlipP
   const slips = measured ? towardsPlan(design, surface, placing, now.value, planned.value) : inAll(design, surface, planned.value);
   // of what whole pieces make, so that what is said of one more is what is said once it lies there
   const lies = measured ? now.value : {...planned.value, height: planned.value.stack.height, angle: planned.value.stackAngle};
-  const little = stepOf(design, surface, placing, lies, step), balance = planeBalance(design), outside = balance.ok ? outsideOf(balance.value) : undefined;
+  const little = stepOf(design, surface, placing, lies, step);
   return good({
-    surface, planned: planned.value, now: now.value, measured, wing, tail, difference: wing - tail, trim: trimOf(design),
+    surface, planned: planned.value, now: now.value, measured, wing, tail, difference: wing - tail, trim: trimOf(design), first: balanceFirst(design),
     ...(slips && {slips}), ...(little && {step: little}),
-    ...(outside && {outside}),
   });
 }
 

@@ -22,7 +22,7 @@ const shortNames = {
 } as const satisfies Readonly<Record<string, DimensionPath>>;
 
 /** Dimensions that change nothing here. */
-const notRead = /^(name$|launch\.(speed|angle|pitch)|board\.(length|width|margin|gap)|ballast\.at)/;
+const notRead = /^(name$|launch\.(speed|angle|pitch)|board\.(length|width|margin|gap))/;
 
 const groups = {
   wing: ['built.hollow', 'built.tipLeft', 'built.tipRight'],

@@ -1,4 +1,3 @@
-import {outsideOf, type Outside} from '../../calc/balance/plane-balance.js';
 import {outOfTrue, type AsBuiltStudy} from '../../calc/as-built/study.js';
 import type {Truth, TruthId} from '../../calc/as-built/tolerances.js';
 import {turnSeen} from '../../calc/flight/simulation/turn-seen.js';
@@ -6,12 +5,10 @@ import {asBuiltWords} from '../../messages/en/as-built.js';
 import {acrossWords} from '../base/across.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
+import {balanceFirstWords, near} from '../base/weights.js';
 
 /** A length as small as what is measured here. */
 export const fine = (host: GliderElement, value: number): string => host.write(value, 'length', host.system === 'inch' ? {fraction: 32} : {digits: 1});
-
-/** A place that is only good to a range: to whole millimetres or eighths of an inch. */
-const near = (host: GliderElement, value: number, bare = false): string => host.write(value, 'length', host.system === 'inch' ? {fraction: 8, bare} : {digits: 0, bare});
 
 /** Where the plane should balance, behind the wing's front edge. */
 export const balanceRange = (host: GliderElement, {balance: {target: {from, to}, wingAt}}: AsBuiltStudy): string =>
@@ -35,10 +32,10 @@ export function asBuiltAnswer(host: GliderElement, study: AsBuiltStudy): Answer 
   if (study.built.counted.length === 0) return {sentence: [words.nothing, ...begin(host, study)].join(' ')};
   const off = outOfTrue(study);
   const known = study.truths.filter((truth) => fits(truth, off) !== undefined), bad = known.filter((truth) => fits(truth, off) === false);
-  const outside = outsideOf(study.balance);
-  const aside = bad.length > 0 ? words.tooFarOff(bad.map(({id}) => words.names[id])) : known.length > 0 ? words.trueEnough : undefined;
-  const first = outside === undefined ? '' : `${words.balanceFirst({heavy: outside.heavy, by: near(host, outside.by)})} `;
-  return {sentence: `${first}${flies(host, study, outside)}`, ...(aside !== undefined && {aside})};
+  const balance = study.first && balanceFirstWords(host, study.first);
+  const truth = bad.length > 0 ? words.tooFarOff(bad.map(({id}) => words.names[id])) : known.length > 0 ? words.trueEnough : undefined;
+  const aside = [...balance?.then ?? [], ...truth === undefined ? [] : [truth]].join(' ');
+  return {sentence: [...balance ? [balance.sentence] : [], flies(host, study)].join(' '), ...(aside && {aside})};
 }
 
 /** What to measure first. */
@@ -50,14 +47,14 @@ function begin(host: GliderElement, {truths}: AsBuiltStudy): string[] {
   return [by === undefined ? words.beginNoGlide({what, step}) : words.begin({what, step, by: speedOf(host, by), slower: by < 0})];
 }
 
-/** @param outside where the balance lies outside its target: then the tail is not the cure */
-function flies(host: GliderElement, study: AsBuiltStudy, outside: Outside | undefined): string {
+/** What it does as measured. Where its balance comes first, the tail is not the cure. */
+function flies(host: GliderElement, study: AsBuiltStudy): string {
   const words = host.say(asBuiltWords);
-  const {trim, planned} = study;
+  const {trim, planned, first} = study;
   if (!trim.ok) {
     const [problem] = trim.problems;
     const length = (name: string): string => host.write(Math.abs(Number(problem?.args?.[name] ?? NaN)), 'length');
-    return {'trim-dives': words.dives(outside === undefined ? length('edge') : undefined), 'trim-stalls': words.stalls(outside === undefined ? length('edge') : undefined), 'flight-unstable': words.unstable}[problem?.code ?? ''] ?? words.silent;
+    return {'trim-dives': words.dives(first === undefined ? length('edge') : undefined), 'trim-stalls': words.stalls(first === undefined ? length('edge') : undefined), 'flight-unstable': words.unstable}[problem?.code ?? ''] ?? words.silent;
   }
   const {speed} = trim.value.glide;
   const by = planned.trim.ok ? speed - planned.trim.value.glide.speed : undefined;

@@ -1,6 +1,7 @@
 import type {ShimStudy, Slips} from '../../calc/flight/slips.js';
 import {tailShimWords} from '../../messages/en/tail-shim.js';
 import type {Answer} from '../base/calculator.js';
+import {balanceFirstWords} from '../base/weights.js';
 import type {GliderTailShim} from './tail-shim.js';
 
 type Glide = ShimStudy['trim'];
@@ -11,14 +12,15 @@ const round = (host: GliderTailShim, value: number): string => host.write(value,
 /** What is under the board or is to come there, and what the plane does with it: each speed beside the angle that it belongs to. */
 export function shimAnswer(host: GliderTailShim, study: ShimStudy, half: number): Answer {
   const words = host.say(tailShimWords);
-  const {wing, tail, difference, measured, now, outside} = study;
-  const unstable = !study.trim.ok && study.trim.problems[0]?.code === 'flight-unstable';
+  const {wing, tail, difference, measured, now, first} = study;
+  const balance = first && balanceFirstWords(host, first);
   return {
     sentence: [
-      ...outside && !unstable ? [words.balanceFirst({heavy: outside.heavy, by: host.write(outside.by, 'length', host.system === 'inch' ? {fraction: 8} : {digits: 0})})] : [],
+      ...balance ? [balance.sentence] : [],
       ...measured ? asMeasured(host, study) : asPlanned(host, study),
     ].join(' '),
     aside: [
+      ...balance?.then ?? [],
       words.difference({wing: host.write(wing, 'angle'), tail: host.write(tail, 'angle'), difference: host.write(difference, 'angle')}),
       ...perStep(host, study), words.rule,
       measured ? words.again : words.crushed(round(host, half), host.write(half / now.chord, 'angle')),
@@ -26,18 +28,18 @@ export function shimAnswer(host: GliderTailShim, study: ShimStudy, half: number)
   };
 }
 
-function asPlanned(host: GliderTailShim, {surface, planned, slips, trim, outside}: ShimStudy): readonly string[] {
+function asPlanned(host: GliderTailShim, {surface, planned, slips, trim, first}: ShimStudy): readonly string[] {
   const words = host.say(tailShimWords);
-  if (!slips) return [words.flat(surface), flies(host, trim, 'then', outside)];
+  if (!slips) return [words.flat(surface), flies(host, trim, 'then', first)];
   const near = nearest(host, slips, planned.angle);
-  return [words.set({surface, edge: slips.edge, ...laid(host, slips), ...near}), flies(host, near.planned === undefined ? trim : slips.trim, 'then', outside)];
+  return [words.set({surface, edge: slips.edge, ...laid(host, slips), ...near}), flies(host, near.planned === undefined ? trim : slips.trim, 'then', first)];
 }
 
-function asMeasured(host: GliderTailShim, {surface, planned, now, slips, trim, outside}: ShimStudy): readonly string[] {
+function asMeasured(host: GliderTailShim, {surface, planned, now, slips, trim, first}: ShimStudy): readonly string[] {
   const words = host.say(tailShimWords);
   return [
-    words.measured({surface, angle: now.angle === 0 ? undefined : host.angleWords(now.angle)}), flies(host, trim, 'now', outside),
-    ...outside ? [] : [slips ? words.towards[slips.how]({edge: slips.edge, ...laid(host, slips), ...nearest(host, slips, planned.angle), does: does(host, slips.trim)}) : words.asPlanned],
+    words.measured({surface, angle: now.angle === 0 ? undefined : host.angleWords(now.angle)}), flies(host, trim, 'now', first),
+    ...first ? [] : [slips ? words.towards[slips.how]({edge: slips.edge, ...laid(host, slips), ...nearest(host, slips, planned.angle), does: does(host, slips.trim)}) : words.asPlanned],
   ];
 }
 
@@ -51,15 +53,15 @@ function nearest(host: GliderTailShim, {angle}: Slips, planned: number): {readon
 
 const speedOf = (host: GliderTailShim, value: number): string => host.write(value, 'speed', {digits: 1});
 
-/** @param outside where the balance lies outside its target: then no slip is the cure */
-function flies(host: GliderTailShim, trim: Glide, when: 'then' | 'now', outside: ShimStudy['outside']): string {
+/** @param first what comes before any slip: then no slip is the cure */
+function flies(host: GliderTailShim, trim: Glide, when: 'then' | 'now', first: ShimStudy['first']): string {
   const words = host.say(tailShimWords);
   if (trim.ok) {
     const {glide, speed: {least, most}} = trim.value;
     return words.flies[when]({speed: speedOf(host, glide.speed), least: speedOf(host, least), most: speedOf(host, most), ratio: host.write(glide.ratio.usual, 'count', {digits: 0})});
   }
   const [problem] = trim.problems;
-  const edge = outside === undefined ? host.fine(Math.abs(Number(problem?.args?.['edge'] ?? NaN))) : undefined;
+  const edge = first === undefined ? host.fine(Math.abs(Number(problem?.args?.['edge'] ?? NaN))) : undefined;
   return {'trim-dives': words.dives({when, edge}), 'trim-stalls': words.stalls({when, edge}), 'flight-unstable': words.unstable}[problem?.code ?? ''] ?? words.silent;
 }
 
@@ -70,8 +72,8 @@ function does(host: GliderTailShim, trim: Glide): string {
   return {'trim-dives': words.dives, 'trim-stalls': words.stalls}[trim.problems[0]?.code ?? ''] ?? words.unstable;
 }
 
-function perStep(host: GliderTailShim, {surface, trim, step, outside}: ShimStudy): readonly string[] {
-  return trim.ok && step && !outside ? [host.say(tailShimWords).perStep({
+function perStep(host: GliderTailShim, {surface, trim, step, first}: ShimStudy): readonly string[] {
+  return trim.ok && step && !first ? [host.say(tailShimWords).perStep({
     surface, edge: step.edge, step: round(host, step.height), rise: host.fine(step.rise), more: does(host, step.more), less: step.less && does(host, step.less),
   })] : [];
 }

@@ -21,7 +21,6 @@ const words: typeof asBuiltWords.en = {
   dives: (edge) => `Wie gemessen ginge er nur in den **Sturzflug**${edge === undefined ? '.' : `: vor dem ersten Wurf die Hinterkante des Höhenleitwerks um **${edge}** anheben.`}`,
   stalls: (edge) => `Wie gemessen **risse** die Strömung nur **ab**${edge === undefined ? '.' : `: vor dem ersten Wurf die Hinterkante des Höhenleitwerks um **${edge}** senken.`}`,
   unstable: 'Wie gemessen **fängt er sich nicht** von selbst.',
-  balanceFirst: (a) => `**Zuerst der Schwerpunkt**: Er liegt **${a.by} zu weit ${a.heavy === 'tail' ? 'hinten' : 'vorn'}**. Das richten, bevor geworfen oder an den Streifen etwas geändert wird.`,
   silent: 'Was er wie gemessen tut, lässt sich noch nicht berechnen.',
   tooFarOff: (what) => `Ungenauer, als er verträgt: ${what.join(', ')}.`,
   trueEnough: 'Was gemessen ist, ist genau genug.',

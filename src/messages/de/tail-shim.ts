@@ -27,14 +27,13 @@ const words: typeof tailShimWords.en = {
     'less': (a) => `Für den Plan **${a.stack}** (${a.height}) unter der **${edgeOf(a.edge)} herausnehmen**: ${then(a)}`,
   },
   asPlanned: 'Das ist wie geplant.',
-  balanceFirst: (a) => `**Zuerst der Schwerpunkt**: Er liegt **${a.by} zu weit ${a.heavy === 'tail' ? 'hinten' : 'vorn'}**. Das richten, bevor ein Streifen dazukommt oder weggeht.`,
   up: (angle) => `${angle} nach oben`, down: (angle) => `${angle} nach unten`,
   flies: {
     then: (a) => `Der Gleiter fliegt dann mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert.`,
     now: (a) => `So fliegt der Gleiter mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert.`,
   },
   does: {flies: (speed) => `fliegt mit etwa ${speed}`, dives: 'geht nur in den Sturzflug', stalls: 'sackt nur durch', unstable: 'hält keine Geschwindigkeit'},
-  unstable: 'Er hält mit keinem Streifen eine Geschwindigkeit: Der Schwerpunkt liegt zu weit hinten, das zuerst richten.',
+  unstable: 'So, wie er ist, hält er mit keinem Streifen eine Geschwindigkeit.',
   dives: (a) => `${a.when === 'then' ? 'Der Gleiter geht dann' : 'So geht der Gleiter'} nur in den **Sturzflug**${
     a.edge === undefined ? '.' : `: für flaches Gleiten mit Reserve über dem Strömungsabriss die Hinterkante des Höhenleitwerks um weitere ${a.edge} anheben.`}`,
   stalls: (a) => `${a.when === 'then' ? 'Dann' : 'So'} **reißt** nur die Strömung **ab**${

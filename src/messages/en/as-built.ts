@@ -39,7 +39,6 @@ export const asBuiltWords = topic('as-built', {
   dives: (edge: string | undefined) => `As measured it would only **dive**${edge === undefined ? '.' : `: raise the rear edge of the tailplane by **${edge}** before you throw it.`}`,
   stalls: (edge: string | undefined) => `As measured it would only **stall**${edge === undefined ? '.' : `: lower the rear edge of the tailplane by **${edge}** before you throw it.`}`,
   unstable: 'As measured it would **not steady itself**.',
-  balanceFirst: (a: {heavy: 'nose' | 'tail'; by: string}) => `**Balance first**: it lies **${a.by} too far ${a.heavy === 'tail' ? 'back' : 'forward'}**. Put that right before you throw the plane or change its slips.`,
   silent: 'What it does as measured cannot be worked out yet.',
   tooFarOff: (what: readonly string[]) => `Further out of true than it bears: ${what.join(', ')}.`,
   trueEnough: 'What was measured is true enough.',

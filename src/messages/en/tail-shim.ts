@@ -37,7 +37,6 @@ export const tailShimWords = topic('tail-shim', {
     'less': (a: Towards) => `For the plan take **${a.stack}** (${a.height}) **out** from under its **${a.edge} edge**: ${then(a)}`,
   },
   asPlanned: 'That is as planned.',
-  balanceFirst: (a: {heavy: 'nose' | 'tail'; by: string}) => `**Balance first**: it lies **${a.by} too far ${a.heavy === 'tail' ? 'back' : 'forward'}**. Put that right before any slip.`,
   up: (angle: string) => `${angle} up`, down: (angle: string) => `${angle} down`,
   flies: {
     then: (a: {speed: string; least: string; most: string; ratio: string}) =>
@@ -46,7 +45,7 @@ export const tailShimWords = topic('tail-shim', {
       `So the plane flies at **about ${a.speed}** (${a.least} to ${a.most}) and goes about ${a.ratio} times as far as it comes down.`,
   },
   does: {flies: (speed: string) => `flies at about ${speed}`, dives: 'only dives', stalls: 'only stalls', unstable: 'holds no speed'},
-  unstable: 'It holds no speed with any slip: its balance lies too far back, so put that right first.',
+  unstable: 'As it is it holds no speed with any slip.',
   dives: (a: {when: 'then' | 'now'; edge: string | undefined}) =>
     `${a.when === 'then' ? 'The plane then' : 'So the plane'} only **dives**${a.edge === undefined ? '.' : `: for a flat glide with speed to spare raise the rear edge of the tailplane by ${a.edge} more.`}`,
   stalls: (a: {when: 'then' | 'now'; edge: string | undefined}) =>

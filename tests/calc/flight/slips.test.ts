@@ -117,10 +117,10 @@ describe('slips under tail and wing', () => {
   });
 
   it('are told apart from a balance that lies outside its target', () => {
-    expect(study(steady, 'tail', placing).outside).to.equal(undefined);
-    const behind = study(defaultDesign, 'tail', placing).outside, ahead = study(withValues(gliding, {'ballast.masses': [{mass: 0.06, at: 0.015}]}), 'tail', placing).outside;
+    expect(study(steady, 'tail', placing).first).to.equal(undefined);
+    const behind = study(defaultDesign, 'tail', placing).first, ahead = study(withValues(gliding, {'ballast.masses': [{mass: 0.06, at: 0.015}]}), 'tail', placing).first;
     expect([behind?.heavy, ahead?.heavy]).to.deep.equal(['tail', 'nose']);
-    for (const one of [behind, ahead]) expect(one?.by).to.be.greaterThan(0.01);
+    for (const one of [behind, ahead]) expect(one?.outside).to.be.greaterThan(0.01);
   });
 
   it('are found for a wanted speed, which the plane then flies at', () => {

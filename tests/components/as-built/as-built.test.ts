@@ -1,6 +1,7 @@
 import {expect, fixture, html} from '@open-wc/testing';
 import {sendKeys} from '@web/test-runner-commands';
 import type {AsBuiltStudy} from '../../../src/calc/as-built/study.js';
+import {weightsForBalance} from '../../../src/calc/balance/weights-for-balance.js';
 import {defaultDesign} from '../../../src/calc/design/design.js';
 import type {GliderAsBuilt} from '../../../src/components/as-built/define.js';
 import type {GliderElement} from '../../../src/components/base/element.js';
@@ -112,7 +113,8 @@ describe('<glider-as-built>', () => {
     await type(element, 'field-built.tailRear', '0');
     expect(text(element, 'answer')).to.match(/As measured it would only dive: raise the rear edge of the tailplane by [\d.]+ mm/);
     await type(element, 'field-measured.balance', '240');
-    expect(text(element, 'answer')).to.contain('would not steady itself').and.to.match(/^Balance first: it lies \d+ mm too far back/).and.not.to.contain('rear edge');
+    expect(text(element, 'answer')).to.contain('would not steady itself').and.to.match(/^Balance it first: it balances \d+ mm behind the wing’s front edge, \d+ mm too far back; put \d+ g more 15 mm behind the nose/);
+    expect(text(element, 'answer').split('Balanced like that')[0]).not.to.contain('rear edge');
     expect(element.shadowRoot?.textContent).to.not.match(/NaN|Infinity|undefined/);
   });
 
@@ -222,14 +224,20 @@ describe('<glider-as-built>', () => {
     await press(element, '.use');
     expect(said()).to.contain(`${bare} That is kept.`);
     const kept = measured();
-    expect(text(element, 'answer')).to.match(/^Balance first: it lies 7 mm too far back/).and.not.to.contain('rear edge');
+    // in the very weights that the balance point names
+    await balance.updateComplete;
+    const asked = /put [\d.]+ g more \d+ mm behind the nose, \d+ g in all/.exec(text(element, 'answer'))?.[0];
+    expect(text(element, 'answer')).to.match(/^Balance it first: it balances \d+ mm behind the wing’s front edge, 7 mm too far back; put /);
+    const weights = weightsForBalance(element.state.design), on = weights.ok ? weights.value?.on : undefined;
+    expect(asked).to.contain(`put ${String((on?.mass ?? NaN) * 1000)} g more`).and.to.contain(`${String((on?.together ?? NaN) * 1000)} g in all`);
+    expect(text(element, 'aside')).to.contain('Balanced like that it');
     expect(text(element, 'aside')).to.contain('Further out of true than it bears: the balance');
     await balance.updateComplete;
     there([...balance.shadowRoot?.querySelectorAll('button') ?? []].find((each) => tidy(each.textContent).startsWith('Fit'))).click();
     await element.updateComplete;
     await balance.updateComplete;
     expect(element.state.design.ballast.masses.length).to.be.greaterThan(1);
-    expect(text(element, 'answer')).not.to.contain('Balance first').and.not.to.contain('slower');
+    expect(text(element, 'answer')).not.to.contain('Balance it first').and.not.to.contain('slower');
     expect(text(element, 'aside')).to.contain('What was measured is true enough');
     const range = tidy(rowOf(element, 'balance').querySelector('td.number')?.textContent);
     expect(range).to.match(/^\d+ to \d+ mm$/);

@@ -111,15 +111,17 @@ describe('<glider-tail-shim>', () => {
 
   it('puts a balance that lies too far back before any slip', async () => {
     const element = await fixture<GliderTailShim>(html`<glider-tail-shim units="metric" masses="28.5g@15mm" tail-angle="-6°"></glider-tail-shim>`);
-    const {outside: {by} = {by: NaN}, trim} = studyOf(element);
+    const {first, trim} = studyOf(element);
     expect(trim.ok ? 'glides' : trim.problems[0]?.code).to.equal('trim-stalls');
-    expect(text(element, 'answer')).to.match(new RegExp(`^Balance first: it lies ${(1e3 * by).toFixed(0)} mm too far back`)).and.to.contain('only stalls.').and.not.to.contain('lower the rear edge');
+    expect(text(element, 'answer')).to.match(new RegExp(`^Balance it first: .* ${(1e3 * (first?.outside ?? NaN)).toFixed(0)} mm too far back; put [\\d.]+ g more 15 mm behind the nose`))
+      .and.to.contain('only stalls.').and.not.to.contain('lower the rear edge');
+    expect(text(element, 'aside')).to.match(/^Balanced like that it/);
     await type(element, 'field-built.tailFront', '0');
     await type(element, 'field-built.tailRear', '1');
-    expect(text(element, 'answer')).to.match(/^Balance first/).and.to.contain('points 0.7° down').and.not.to.contain('For the plan');
+    expect(text(element, 'answer')).to.match(/^Balance it first/).and.to.contain('points 0.7° down').and.not.to.contain('For the plan');
     expect(text(element, 'aside')).not.to.contain('Another 1 mm');
     await type(element, 'field-ballast.masses', '60g@15mm');
-    expect(text(element, 'answer')).to.match(/^Balance first: it lies \d+ mm too far forward/);
+    expect(text(element, 'answer')).to.match(/^Balance it first: .* \d+ mm too far forward; take [\d.]+ g off the 60 g fitted 15 mm behind the nose/);
   });
 
   it('keeps its button below what is wrong with the speed, on a line of its own', async () => {
@@ -163,7 +165,7 @@ describe('<glider-tail-shim>', () => {
 
   it('tells of a plane that does not glide what it needs', async () => {
     const element = await fixture<GliderTailShim>(html`<glider-tail-shim units="metric"></glider-tail-shim>`);
-    expect(text(element, 'answer')).to.contain('its balance lies too far back');
+    expect(text(element, 'answer')).to.match(/^Balance it first: .* too far back; put \d+ g 15 mm behind the nose\./).and.to.contain('As it is it holds no speed with any slip');
     await type(element, 'field-ballast.masses', '31g@15mm');
     await type(element, 'field-arrangement.tailIncidence', '3');
     expect(text(element, 'answer')).to.match(/only dives: for a flat glide with speed to spare raise the rear edge of the tailplane by [\d.]+ mm more/);
