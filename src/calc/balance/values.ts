@@ -3,7 +3,7 @@ import {good, type Outcome} from '../problem.js';
 import type {QuantityKind} from '../units/kinds.js';
 import type {DerivedValue} from '../derived-value.js';
 import {planeBalance, type PlaneBalance} from './plane-balance.js';
-import {remedyOf} from './remedy.js';
+import {weightsForBalance} from './weights-for-balance.js';
 
 const mapped = <T, R>(outcome: Outcome<T>, pick: (value: T) => R): Outcome<R> => outcome.ok ? good(pick(outcome.value)) : outcome;
 
@@ -35,7 +35,10 @@ export const balanceValues: Readonly<Record<string, DerivedValue>> = {
 /** What it weighs, and over how much wing. */
 export const massValues: Readonly<Record<string, DerivedValue>> = {
   total: ofMasses('mass', ({mass}) => mass),
-  /** At `ballast.at`, to balance in the middle of the target; nothing where none is needed. */
+  /**
+   * What goes on at the nose beside what is fitted: the weight that `weightsForBalance` names, which the balance point and the flight check name on the same page. As it is
+   * weighed out, so within the target and not just in its middle, and after whatever comes off the tail first. Nothing where none is needed.
+   */
   noseNeeded: {kind: 'mass', about: true, of: noseNeeded},
   wingLoading: ofMasses('areal-mass', ({wingLoading}) => wingLoading),
   cubeLoading: ofMasses('cube-loading', ({cubeLoading}) => cubeLoading),
@@ -46,7 +49,5 @@ export const tailValues: Readonly<Record<string, DerivedValue>> = {
 };
 
 function noseNeeded(design: GliderDesign): Outcome<number> {
-  const plane = planeBalance(design);
-  if (!plane.ok) return plane;
-  return mapped(remedyOf(plane.value, design), (remedy) => remedy?.end === 'nose' ? remedy.middle.mass : 0);
+  return mapped(weightsForBalance(design), (weights) => weights?.heavy === 'tail' && weights.on ? weights.on.mass : 0);
 }

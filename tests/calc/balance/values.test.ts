@@ -1,6 +1,6 @@
 import {expect} from '@open-wc/testing';
-import {remedyOf} from '../../../src/calc/balance/remedy.js';
-import {defaultDesign, withValues} from '../../../src/calc/design/design.js';
+import {weightsForBalance} from '../../../src/calc/balance/weights-for-balance.js';
+import {defaultDesign, withValues, type GliderDesign} from '../../../src/calc/design/design.js';
 import {derivedValue} from '../../../src/calc/values.js';
 import {balanced} from './gliders.js';
 
@@ -31,11 +31,25 @@ describe('values of a balanced plane for a sentence', () => {
     }
   });
 
-  it('ask for the nose weight that the remedy asks for, and for none where none is needed', async () => {
-    const remedy = remedyOf(balanced(defaultDesign), defaultDesign);
+  it('ask for the nose weight that the balance point names, as it is weighed out, and for none where none is needed', async () => {
+    const named = (design: GliderDesign) => {
+      const weights = weightsForBalance(design);
+      return weights.ok ? weights.value : undefined;
+    };
     const needed = await valueOf('mass.noseNeeded');
-    expect(remedy.ok && remedy.value?.middle.mass).to.equal(needed);
+    expect(needed).to.equal(named(defaultDesign)?.on?.mass);
+    expect(needed * 1e3).to.be.closeTo(Math.round(needed * 1e3), 1e-9).and.to.be.greaterThan(10);
     expect(await valueOf('mass.noseNeeded', withValues(defaultDesign, {'ballast.masses': [{mass: needed, at: defaultDesign.ballast.at}]}))).to.equal(0);
+    // beside what lies there already, so much more
+    const half = withValues(defaultDesign, {'ballast.masses': [{mass: 0.015, at: defaultDesign.ballast.at}]});
+    expect(await valueOf('mass.noseNeeded', half)).to.be.closeTo(needed - 0.015, 1e-9);
+    // once what is too much at the tail is off, the nose needs no more than without it
+    const tailed = withValues(defaultDesign, {'ballast.masses': [{mass: 0.01, at: 0.6}]});
+    expect(named(tailed)?.off).to.have.length(1);
+    expect(await valueOf('mass.noseNeeded', tailed)).to.equal(needed);
+    // a heavy nose needs less, and nothing at the nose
+    expect(await valueOf('mass.noseNeeded', withValues(defaultDesign, {'ballast.masses': [{mass: 0.08, at: 0.015}]}))).to.equal(0);
+    expect(await valueOf('mass.noseNeeded', withValues(defaultDesign, {'measured.balance': 0.01, 'measured.mass': 0.08}))).to.equal(0);
   });
 
   it('are said to be about right until the plane has been measured', async () => {
