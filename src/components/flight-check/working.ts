@@ -3,15 +3,16 @@ import type {TemplateResult} from 'lit';
 import {planeNeutralPoint} from '../../calc/aero/handbook/plane-neutral-point.js';
 import {gravity} from '../../calc/aero/air.js';
 import {finVolume, tailVolume} from '../../calc/flight/fin-volume.js';
+import type {GliderDesign} from '../../calc/design/design.js';
 import type {FlightCheck} from '../../calc/flight/flight-check.js';
 import type {Flight, Trim} from '../../calc/flight/flight.js';
 import type {Change} from '../../calc/flight/sensitivities.js';
 import {equivalentDihedral} from '../../calc/flight/spiral.js';
-import type {BendingAt} from '../../calc/flight/wing-strength.js';
+import {fastLoad, type BendingAt, type WingStrength} from '../../calc/flight/wing-strength.js';
 import {flightCheckWords} from '../../messages/en/flight-check.js';
 import {flightWorkingWords} from '../../messages/en/flight-working.js';
 import type {GliderElement} from '../base/element.js';
-import {equation, fraction, named, number, operator, power, quantity, root, row, symbol} from '../base/equation.js';
+import {brackets, equation, fraction, named, number, operator, power, quantity, root, row, symbol} from '../base/equation.js';
 import {numbersTable} from '../base/table.js';
 import {neutralPointWithin} from './checked.js';
 import {usualOf, valueOf, written} from './numbers.js';
@@ -111,7 +112,7 @@ function changes(host: GliderElement, {sensitivities}: Trim): TemplateResult {
 }
 
 /** Bending as the wing is, and beside it as it would be with its upper skin peeled, or whole. */
-function bending(host: GliderElement, {design, strength, otherwise: other}: FlightCheck): TemplateResult {
+function bending(host: GliderElement, {design, plane, strength, otherwise: other}: FlightCheck): TemplateResult {
   const {because, strength: words} = host.say(flightWorkingWords);
   if (!strength.ok) return html``;
   const bare = design.wing.peeled !== 'none';
@@ -119,9 +120,29 @@ function bending(host: GliderElement, {design, strength, otherwise: other}: Flig
   const moment = (value: number): string => pure(host, value * 1000, 0);
   const line = (one: BendingAt, name: string): TemplateResult => html`<tr><th scope="row">${name}</th><td class="number">${moment(one.glide)}</td>
     <td class="number">${moment(one.fast)}</td><td class="number">${host.say(flightCheckWords).range(moment(one.takes.least), moment(one.takes.most))}</td></tr>`;
-  return html`<table data-table="bending"><caption class="source">${words.caption}</caption>
+  return html`${strengthOf(host, design, plane, strength.value, place)}<table data-table="bending"><caption class="source">${words.caption}</caption>
     <thead><tr><th scope="col">${words.place}</th><th scope="col" class="number">${words.glide}</th><th scope="col" class="number">${words.fast}</th><th scope="col" class="number">${words.takes}</th></tr></thead>
     <tbody>${strength.value.places.map((one) => line(one, place(one)))}
       ${other.ok ? other.value.places.map((one) => line(one, (bare ? words.whole : words.peeled)(place(one)))) : nothing}</tbody></table>
     <p class="source">${because.strength}</p>`;
+}
+
+/** The bending moment at the weakest place and what the board takes there, in N and mm as its table. */
+function strengthOf(host: GliderElement, {board}: GliderDesign, {mass}: FlightCheck['plane'], {weakest, onWing}: WingStrength, place: (one: BendingAt) => string): TemplateResult {
+  const {because, spoken} = host.say(flightWorkingWords);
+  const {byAir, glide, fast, takes, bears, carries, chord, reserve} = weakest;
+  const M = symbol('M'), most = symbol('M', 'b'), h = symbol('h'), width = symbol('c', 'b');
+  const moment = (value: number, digits = 0): string => `${pure(host, value * 1e3, digits)}\u00a0N·mm`;
+  const mm = (value: number): TemplateResult => quantity(host.write(value, 'length', {unit: 'mm', digits: 1}));
+  const grams = (value: number): TemplateResult => quantity(host.write(value, 'mass', {unit: 'g', digits: 0}));
+  // the skins' force for each millimetre, the foam's stress for each square one
+  const strong = quantity(carries === 'skins' ? `${pure(host, bears.usual / 1e3, 1)}\u00a0N/mm` : `${pure(host, bears.usual / 1e6)}\u00a0N/mm²`);
+  const sigma = symbol('σ'), parts = {'skins': undefined, 'skin-and-foam': '3', 'foam': '6'}[carries];
+  const formula = parts === undefined ? row(symbol('n'), h, width) : fraction(row(sigma, power(h, '2'), width), number(parts));
+  const product = row(strong, times, parts === undefined ? mm(board.thickness) : power(brackets(mm(board.thickness)), '2'), times, mm(chord));
+  return html`${equation(spoken.bending(moment(glide)), M, row(brackets(row(number('1'), minus, fraction(symbol('m', 'w'), m))), operator('∑'), symbol('F'), symbol('y')),
+      row(brackets(row(number('1'), minus, fraction(grams(onWing), grams(mass)))), times, quantity(moment(byAir))), quantity(moment(glide)))}
+    ${equation(spoken.takes[carries](moment(takes.usual)), most, formula, parts === undefined ? product : fraction(product, number(parts)), quantity(moment(takes.usual)))}
+    ${equation(spoken.reserve(pure(host, reserve.usual, 1)), symbol('r'), fraction(most, row(number(String(fastLoad)), M)), fraction(quantity(moment(takes.usual)), quantity(moment(fast))), number(pure(host, reserve.usual, 1)))}
+    <p class="source">${because.bending(place(weakest))} ${because.carries[carries]}</p>`;
 }

@@ -16,6 +16,13 @@ const words: typeof flightWorkingWords.en = {
     phugoid: (period) => `Das Schwingen eines Gleiters, der seinen Anstellwinkel behält: F. W. Lanchester, Aerodonetics (1908). ${
       period === undefined ? 'Nach den vollständigen Bewegungsgleichungen schwingt dieser Gleiter gar nicht.' : `Die vollständigen Bewegungsgleichungen ergeben ${period}: Ein leichter Gleiter behält ihn nicht.`}`,
     spiral: 'C mit l und n: Roll- und Giermoment; mit β, p und r: je Radiant Schieben, Rollen und Gieren. Über null richtet er sich aus einer Schräglage auf: B. Etkin und L. D. Reid, Dynamics of Flight, Abschnitt 6.8, mit dem Gleitwinkel.',
+    bending: (place) =>
+      `${place}: Dort hat der Flügel am wenigsten übrig. M: Biegemoment im Gleitflug, die Summe über die Streifen des Flügels außerhalb davon aus F, der Luftkraft auf jeden, mal y, wie weit außen sie angreift; abzüglich des Anteils, den der Flügel selbst am Gewicht hat, m mit w von m, denn den trägt er, wo er ist. M mit b: was die Platte aushält, mit der Mitte ihres Bereichs. r: das Wievielfache dessen, was den Flügel bei doppelter Wurfgeschwindigkeit biegt, also des vierfachen M; unter 1 knickt er ein.`,
+    carries: {
+      'skins': 'h: Dicke der Platte, c mit b: Profiltiefe dort. Beide Deckschichten sind heil: Eine wird gedrückt, eine gezogen, und die schwächere gibt bei n je Millimeter ihrer Breite nach. Elementare Theorie des Sandwichbalkens.',
+      'skin-and-foam': 'h: Dicke der Platte, c mit b: Profiltiefe dort. Eine Deckschicht ist geschnitten oder abgezogen: Gebogen wird um die andere, und der Schaum trägt an der offenen Seite bis σ, zur Deckschicht hin gleichmäßig weniger. Halbes σ über h, zwei Drittel von h entfernt: ein Drittel von σ h². Elementare Balkentheorie.',
+      'foam': 'h: Dicke der Platte, c mit b: Profiltiefe dort. Nur Schaum, von σ auf der einen Seite über null in der Mitte bis σ auf der anderen: ein Sechstel von σ h². Elementare Balkentheorie.',
+    },
     strength: 'Biegung im Gleitflug und bei doppelter Wurfgeschwindigkeit, wo die Last viermal so groß ist. Schaum dieser Art hält 0,9 bis 2,8 bar Druck und 2,1 bis 5,2 bar Biegung aus (Herstellerangaben für leichtere und schwerere Polystyrolschäume); eine Deckschicht aus Papier 1,5 bis 4 N je Millimeter Breite (allgemeine Praxis, ohne Quelle).',
     practice: 'Bereiche mit dem Vermerk allgemeine Praxis haben keine Quelle: Dort kommen Wurfgleiter aus Schaumplatten heraus.',
   },
@@ -37,6 +44,13 @@ const words: typeof flightWorkingWords.en = {
     pair: (a) => `Teil des Spiralkriteriums: C ${a.a} mal C ${a.b} minus C ${a.c} mal C ${a.d}, ${a.value}`,
     spiral: (value) => `Spiralkriterium aus den Ableitungen von Roll- und Giermoment, ${value}`,
     reynolds: (value) => `Reynoldszahl: Geschwindigkeit mal Profiltiefe durch kinematische Zähigkeit, ${value}`,
+    bending: (value) => `Biegemoment im Gleitflug: eins minus Anteil des Flügels an der Masse, mal Summe der Kräfte mal wie weit außen sie angreifen, ${value}`,
+    takes: {
+      'skins': (value) => `was die Platte aushält: Kraft einer Deckschicht je Millimeter mal Dicke mal Profiltiefe, ${value}`,
+      'skin-and-foam': (value) => `was die Platte aushält: Spannung des Schaums mal Dicke zum Quadrat mal Profiltiefe durch drei, ${value}`,
+      'foam': (value) => `was die Platte aushält: Spannung des Schaums mal Dicke zum Quadrat mal Profiltiefe durch sechs, ${value}`,
+    },
+    reserve: (value) => `Reserve: was die Platte aushält, durch das vierfache Biegemoment, ${value}`,
     roll: (value) => `Spiralregel: Hebelarm des Seitenleitwerks durch Spannweite, mal V-Form in Grad durch Auftriebsbeiwert, ${value}`,
   },
   change: {

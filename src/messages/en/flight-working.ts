@@ -17,6 +17,13 @@ export const flightWorkingWords = topic('flight-working', {
     phugoid: (period: string | undefined) => `The swing of a plane that keeps its angle of attack: F. W. Lanchester, Aerodonetics (1908). ${
       period === undefined ? 'The whole equations of motion have this plane not swing at all.' : `The whole equations of motion give ${period}: a light plane does not keep it.`}`,
     spiral: 'C with l and n: rolling and yawing moment; with β, p and r: for each radian of sideslip, of rolling and of yawing. More than nothing rolls out of a bank: B. Etkin and L. D. Reid, Dynamics of Flight, section 6.8, with the glide’s angle kept.',
+    bending: (place: string) =>
+      `${place}: there the wing has least to spare. M: bending moment in the glide, the sum over the strips of the wing outside that place of F, what the air does to each, times y, how far out it does it; less the wing’s own share of the weight, m with w of m, which it carries where it is. M with b: what the board takes, with the middle of its range. r: how many times what bends the wing at twice the throwing speed, four times M; below 1 it folds.`,
+    carries: {
+      'skins': 'h: thickness of the board, c with b: chord there. Both skins are whole: one is pressed and one pulled, and the weaker gives way at n for each millimetre of its width. The elementary theory of sandwich beams.',
+      'skin-and-foam': 'h: thickness of the board, c with b: chord there. One skin is cut or peeled off: it bends about the other, and the foam takes up to σ at the open side, evenly less towards the skin. Half σ over h, two thirds of h away: a third of σ h². The elementary theory of beams.',
+      'foam': 'h: thickness of the board, c with b: chord there. Foam alone, from σ on one side through nothing in the middle to σ on the other: a sixth of σ h². The elementary theory of beams.',
+    },
     strength: 'Bending in the glide, and at twice the throwing speed, when the load is four times as large. Foam of this kind takes 0.9 to 2.8 bar in pressing and 2.1 to 5.2 bar in bending (makers’ data for polystyrene foams on either side of it); a paper skin 1.5 to 4 N for each millimetre of its width (common practice, no source).',
     practice: 'Ranges marked common practice have no source: they are what hand-launched gliders of foam board come out at.',
   },
@@ -38,6 +45,13 @@ export const flightWorkingWords = topic('flight-working', {
     pair: (a: {a: string; b: string; c: string; d: string; value: string}) => `part of the spiral criterion: C ${a.a} times C ${a.b} less C ${a.c} times C ${a.d}, ${a.value}`,
     spiral: (value: string) => `spiral criterion, from the derivatives of rolling and yawing moment, ${value}`,
     reynolds: (value: string) => `Reynolds number: speed times chord over kinematic viscosity, ${value}`,
+    bending: (value: string) => `bending moment in the glide: one less the wing’s share of the mass, times the sum of forces times how far out they act, ${value}`,
+    takes: {
+      'skins': (value: string) => `what the board takes: force of a skin for each millimetre times thickness times chord, ${value}`,
+      'skin-and-foam': (value: string) => `what the board takes: stress of the foam times thickness squared times chord over three, ${value}`,
+      'foam': (value: string) => `what the board takes: stress of the foam times thickness squared times chord over six, ${value}`,
+    },
+    reserve: (value: string) => `reserve: what the board takes over four times the bending moment, ${value}`,
     roll: (value: string) => `spiral rule: fin arm over span times dihedral in degrees over lift coefficient, ${value}`,
   },
   change: {

@@ -219,6 +219,39 @@ describe('<glider-flight-check>', () => {
     clean(element);
   });
 
+  it('works the bending out with the plane’s own numbers, whatever carries it', async () => {
+    const element = await steady();
+    await openAll(element);
+    const numbersOf = (start: string): readonly number[] => {
+      const found = [...element.shadowRoot?.querySelectorAll('.working .equation') ?? []].find((one) => one.getAttribute('aria-label')?.startsWith(start));
+      // the second side with numbers, and what it comes to
+      return [...there(found).querySelectorAll('math:nth-last-of-type(-n+2) mn:not(msup > mn)')].map((one) => Number(/[\d.]+/.exec(tidy(one.textContent))?.[0]));
+    };
+    for (const [peeled, joints, parts] of [['none', [], 1], ['none', [{angle: 0.2, at: 0.19}], 3], ['above', [], 3], ['both', [], 6]] as const) {
+      const value = `${peeled}, ${String(joints.length)} joints`;
+      element.askFor('wing.peeled', peeled);
+      element.askFor('wing.joints', joints);
+      await element.updateComplete;
+      const {strength} = checkOf(element);
+      if (!strength.ok) throw new Error('no strength');
+      expect(strength.value.weakest.at, value).to.equal(joints[0]?.at ?? 0);
+      const {weakest: {takes, glide, fast, chord, bears, reserve}, onWing} = strength.value;
+      const [one = NaN, wing = NaN, whole = NaN, byAir = NaN, bends = NaN] = numbersOf('bending moment in the glide');
+      expect([one, wing, bends], value).to.deep.equal([1, Math.round(onWing * 1e3), Math.round(glide * 1e3)]);
+      expect((one - wing / whole) * byAir, value).to.be.closeTo(bends, 2.5);
+      const written = numbersOf('what the board takes'), board = written.at(-1) ?? NaN;
+      expect(board, value).to.equal(Math.round(takes.usual * 1e3));
+      const [strong = NaN, thick = NaN, wide = NaN] = written;
+      expect([thick, wide], value).to.deep.equal([5, Math.round(chord * 1e4) / 10]);
+      expect(strong * (parts === 1 ? thick : thick ** 2 / parts) * wide, value).to.be.closeTo(board, 0.02 * board);
+      expect(strong, value).to.be.closeTo(bears.usual / (parts === 1 ? 1e3 : 1e6), 5e-3);
+      const [above = NaN, below = NaN, times = NaN] = numbersOf('reserve');
+      expect([above, below], value).to.deep.equal([board, Math.round(fast * 1e3)]);
+      expect(times, value).to.be.closeTo(reserve.usual, 0.05);
+      clean(element);
+    }
+  });
+
   it('keeps the last good answer, greyed, and says beside the field what is wrong', async () => {
     const element = await steady();
     const before = text(element, '[part=answer]');
