@@ -38,10 +38,11 @@ export const balancePlan = memo((design: GliderDesign, atHand: WeightsAtHand): O
   if (!balance.ok) return balance;
   const plane = balance.value;
   const lightened = withoutHeavyEnd(plane, design);
-  const remedy = remedyOf(lightened.plane, lightened.design);
+  const weights = weightsForBalance(design);
+  // weights that would make it too heavy to be thrown are no remedy
+  const remedy = weights.ok ? remedyOf(lightened.plane, lightened.design) : weights;
   const needed = remedy.ok ? remedy.value : undefined;
   const whole = needed && atHand.piece && wholePieces(lightened.plane, needed, atHand.piece, atHand.count);
-  const weights = weightsForBalance(design);
   const on = weights.ok ? weights.value?.on : undefined;
   return good({
     design, plane, lightened, remedy, weights, whole,

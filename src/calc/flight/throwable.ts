@@ -15,7 +15,8 @@ const mostLoading = (camber: number): number =>
 
 /**
  * What keeps a plane from being thrown at all, stable or not: it weighs so much that even with all of its wing at the most that such a section carries it
- * would have to leave the hand faster than a hand can throw. 'too-heavy-to-throw' {mass, most, speed}, beside what weighs most.
+ * would have to leave the hand faster than a hand can throw. 'too-heavy-to-throw' {mass, most, speed}, beside what weighs most. Needs no flight to be worked out, so that
+ * the balance of a plane is refused by the same rule.
  */
 export function tooHeavy(mass: number, items: readonly MassItem[], area: number, camber: number, design: Pick<GliderDesign, 'measured' | 'board'>): Problem | undefined {
   const most = mostLoading(camber) * area;

@@ -1,7 +1,11 @@
 import {expect} from '@open-wc/testing';
 import fc from 'fast-check';
+import {balancePlan} from '../../../src/calc/balance/balance-plan.js';
+import {planeBalance} from '../../../src/calc/balance/plane-balance.js';
 import {weightsForBalance, type WeightsForBalance} from '../../../src/calc/balance/weights-for-balance.js';
 import {defaultDesign, withValues, type GliderDesign} from '../../../src/calc/design/design.js';
+import {flyingPlane} from '../../../src/calc/flight/flying-plane.js';
+import type {Outcome} from '../../../src/calc/problem.js';
 import {readQuantity} from '../../../src/calc/units/read.js';
 import {writeQuantity} from '../../../src/calc/units/write.js';
 import {anyGlider, balanced} from './gliders.js';
@@ -87,5 +91,32 @@ describe('the weights for a balance', () => {
     const {on} = needed(weighted([10, place]));
     expect(on?.together).to.equal(bare.on?.mass);
     expect(on?.mass).to.be.closeTo((bare.on?.mass ?? 0) - 10 * g, 1e-9);
+  });
+});
+
+describe('a plane that no hand could throw', () => {
+  const weighing = (mass: number): GliderDesign => withValues(defaultDesign, {'measured.mass': mass, 'measured.balance': 0.1});
+  const codesOf = (outcome: Outcome<unknown>): readonly string[] => outcome.ok ? [] : outcome.problems.map(({code}) => code);
+
+  it('has no balance, as it has no flight, and the same field is to blame', () => {
+    let heavy = 0;
+    for (const values of [{'ballast.masses': [{mass: 9, at: 0.01}]}, {'measured.mass': 2}, {'wing.weighed': 5}, {'board.arealMass': 9}, {'measured.mass': 0.5}, {'measured.mass': 0.51}]) {
+      const design = withValues(defaultDesign, values), balance = planeBalance(design), plane = flyingPlane(design);
+      expect(balance.ok, JSON.stringify(values)).to.equal(plane.ok);
+      if (balance.ok || plane.ok) continue;
+      heavy++;
+      expect(balance.problems).to.deep.equal(plane.problems);
+      expect(codesOf(balance)).to.deep.equal(['too-heavy-to-throw']);
+    }
+    expect(heavy).to.equal(5);
+  });
+
+  it('is never made by the weights advised', () => {
+    const plan = balancePlan(weighing(0.4), {});
+    if (!plan.ok) throw new Error('no plan');
+    expect(plan.value.plane.heavy).to.equal('tail');
+    expect([codesOf(plan.value.remedy), codesOf(plan.value.weights), plan.value.advice]).to.deep.equal([['too-heavy-to-throw'], ['too-heavy-to-throw'], undefined]);
+    const lighter = balancePlan(weighing(0.35), {});
+    expect(lighter.ok && lighter.value.advice?.mass).to.be.greaterThan(0.09);
   });
 });

@@ -205,7 +205,7 @@ describe('<glider-balance-point>', () => {
     const before = text(element, 'answer');
     for (const [path, written, said] of [
       ['measured.mass', 'abc', 'cannot be read'], ['measured.mass', '-5', 'at least'], ['wing.chord', '0', 'at least'], ['wing.span', '1e9 mm', 'at most'],
-      ['ballast.masses', '3 g', ''], ['ballast.masses', '8 g @ -50 mm', 'would hang in the air 50 mm ahead of the nose'], ['ballast.masses', '8 g @ 700 mm', 'the body is only 620 mm long'], ['arrangement.tailAt', '200', 'in or ahead of the wing'], ['balance.marginHigh', '10', 'must not be below'],
+      ['ballast.masses', '3 g', ''], ['ballast.masses', '9 kg @ 10 mm', 'no hand does that'], ['ballast.masses', '8 g @ -50 mm', 'would hang in the air 50 mm ahead of the nose'], ['ballast.masses', '8 g @ 700 mm', 'the body is only 620 mm long'], ['arrangement.tailAt', '200', 'in or ahead of the wing'], ['balance.marginHigh', '10', 'must not be below'],
     ] as const) {
       const kept = field(element, path).value;
       await type(element, path, written);
