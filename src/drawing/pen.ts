@@ -50,7 +50,7 @@ export class Pen {
   /** Millimetres per pixel of the view. */
   u = 1;
   #root: Svg;
-  #nodes = new Map<string, {node: SvgElement; tag: string}>();
+  #nodes = new Map<string, {readonly node: SvgElement; readonly tag: string; has: Attributes}>();
   #fresh = new Set<string>();
   #order: string[] = [];
   #id: string;
@@ -90,12 +90,16 @@ export class Pen {
     if (kept && kept.tag !== tag) { kept.node.remove(); kept = undefined; }
     if (!kept) {
       const node = (this.#root as unknown as {element(tag: string): SvgElement}).element(tag);
-      this.#nodes.set(key, kept = {node, tag});
+      this.#nodes.set(key, kept = {node, tag, has: {}});
     }
     this.#fresh.add(key);
     this.#order.push(key);
-    kept.node.attr(attributes);
-    return kept.node;
+    // most of a figure stays as it was, and to tell the browser again takes half the time of drawing it
+    const {node, has} = kept;
+    for (const name in attributes) if (attributes[name] !== has[name]) node.attr(name, attributes[name]);
+    for (const name in has) if (!(name in attributes)) node.attr(name, null);
+    kept.has = attributes;
+    return node;
   }
 
   #stroke(stroke: Stroke): Attributes {
@@ -109,7 +113,7 @@ export class Pen {
       case 'mark': return {'stroke': ink.soft, 'stroke-width': sure(1 * u), 'stroke-dasharray': `${String(sure(3 * u))} ${String(sure(2.5 * u))}`, 'stroke-linejoin': 'round'};
       case 'accent': return {'stroke': ink.accent, 'stroke-width': sure(1.6 * u), 'stroke-dasharray': none, 'stroke-linejoin': 'round'};
       case 'knife': return {'stroke': ink.accent, 'stroke-width': sure(3.4 * u), 'stroke-dasharray': `${String(sure(9 * u))} ${String(sure(4 * u))}`, 'stroke-linejoin': 'round'};
-      case 'none': return {'stroke': none, 'stroke-width': 0, 'stroke-dasharray': none, 'stroke-linejoin': 'round'};
+      case 'none': return {stroke: none};
     }
   }
 
@@ -146,8 +150,8 @@ export class Pen {
     const node = this.#use(key, 'text', {
       'x': sure(at.x), 'y': sure(at.y), 'fill': accent ? this.ink.accent : soft ? this.ink.soft : this.ink.line, 'font-family': this.ink.font,
       'font-size': sure(Math.max(sizePx, 11) * this.u), 'font-weight': weight, 'text-anchor': anchor,
-      'transform': `rotate(${String(sure(turn))} ${String(sure(at.x))} ${String(sure(at.y))})`,
-      'paint-order': 'stroke', 'stroke': halo ? this.ink.paper : 'none', 'stroke-width': halo ? sure(3 * this.u) : 0, 'stroke-linejoin': 'round',
+      ...turn === 0 ? {} : {transform: `rotate(${String(sure(turn))} ${String(sure(at.x))} ${String(sure(at.y))})`},
+      ...halo ? {'paint-order': 'stroke', 'stroke': this.ink.paper, 'stroke-width': sure(3 * this.u), 'stroke-linejoin': 'round'} : {stroke: 'none'},
     });
     if (node.node.textContent !== words) node.node.textContent = words;
   }
