@@ -7,6 +7,7 @@ import type {View} from '../../drawing/view.js';
 import type {GliderElement} from './element.js';
 import type {Fields} from './fields.js';
 import type {FigureDrawing} from './figure-drawing.js';
+import {ownTask} from './own-task.js';
 
 /** A point of a figure that a pointer can take hold of; the keyboard's way to the same value is the field of its path. */
 export interface Handle {
@@ -29,6 +30,8 @@ export interface FigureOptions<T> {
   handles?(data: T, view: View): readonly Handle[];
   /** About how tall the figure becomes, in pixels: the page keeps so much free, and holds still when the figure comes. */
   height?(widthPx: number): number;
+  /** It takes so long to draw that it must not hold up what else changes with it: drawn just after that. */
+  readonly large?: boolean;
 }
 
 /**
@@ -69,6 +72,7 @@ export class Figure<T> implements ReactiveController {
   #intersection: IntersectionObserver | undefined;
   #resize: ResizeObserver | undefined;
   #width = 0;
+  #soon = false;
 
   constructor(host: GliderElement, options: FigureOptions<T>, fields?: Fields) {
     this.#host = host;
@@ -105,7 +109,7 @@ export class Figure<T> implements ReactiveController {
         unseen.add(this.#see);
         drawAhead();
       }
-      this.#reserve(svg);
+      requestAnimationFrame(() => { this.#reserve(svg); });   // before it is painted, when the page is laid out in any case
       this.#resize = new ResizeObserver(([entry]) => {
         const width = Math.round(entry?.contentRect.width ?? 0);
         if (width === 0 || width === this.#width) return;
@@ -115,7 +119,16 @@ export class Figure<T> implements ReactiveController {
       });
       this.#resize.observe(svg.parentElement ?? svg);
     }
-    this.#redraw();
+    if (this.#options.large && this.#drawing) this.#redrawSoon(); else this.#redraw();
+  }
+
+  #redrawSoon(): void {
+    if (this.#soon) return;
+    this.#soon = true;
+    this.#host.await(ownTask().then(() => {
+      this.#soon = false;
+      this.#redraw();
+    }));
   }
 
   /** Once it comes into sight, or at the latest when the page is printed. */

@@ -6,10 +6,12 @@ import type {Outcome, Problem} from '../../calc/problem.js';
 import type {WayToCut} from '../../calc/sheet/engine/job.js';
 import {sheetFileWords} from '../../messages/en/sheet-files.js';
 import {sheetWords} from '../../messages/en/sheet.js';
+import {decimalMark} from '../../messages/speaker.js';
 import {Calculator} from '../base/calculator.js';
 import type {Answer} from '../base/calculator.js';
 import {rulerStep} from '../base/dragged.js';
 import {shortProperties} from '../base/element.js';
+import {ownTask} from '../base/own-task.js';
 import {find, foundFrom, sameFound, type Found, type Wanted} from './found.js';
 import {isOwn, OwnQuestions} from './own-questions.js';
 import {question} from './question.js';
@@ -118,6 +120,7 @@ export class GliderPartsSheet extends Calculator<Found> {
   readonly #view = new View(this, this.#own, () => this.good);
   #found: Outcome<Found> | undefined;
   #templates: Templates | 'asked' | 'not loaded' | undefined;
+  #comes = true;
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('boards') || changed.has('pieces')) this.#own.boards.read(this.boards, this.pieces);
@@ -142,6 +145,22 @@ export class GliderPartsSheet extends Calculator<Found> {
 
   protected override besideAField(problem: Problem): boolean {
     return super.besideAField(problem) || (!this.hides('question') && isOwn(problem));
+  }
+
+  /** To come to the page, to place the parts and to render for the first time are three tasks: in one they would hold up a tap. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) {
+      decimalMark(this.speech);   // a browser takes its time over the first number in a language
+      await ownTask();
+    }
+    await super.scheduleUpdate();
+  }
+
+  override render(): TemplateResult {
+    if (!this.#comes || this.good === undefined) return super.render();
+    this.#comes = false;
+    this.await(ownTask().then(() => { this.requestUpdate(); }));
+    return html`<div class="coming"></div>`;
   }
 
   /** Whether an author left a part in. */

@@ -10,14 +10,18 @@ import {placeFor} from './fit-words.js';
 /** How far the cut edge of the board shows, in pixels. */
 const edge = 5;
 
+/** Kept from one layout to the next, in which most pieces look as before. */
+const lettered: Lettered = new Map();
+const mostLettered = 1000;
+
 /** Sheets of board from above with the parts to cut from them: outlines, grooves, marks, what is left over. */
 export function drawSheets(pen: Pen, widthPx: number, picture: SheetPicture): View {
   const {view, corners, legend} = layOutSheets(picture, widthPx);
   pen.begin(view);
-  const lettered: Lettered = new Map();
+  if (lettered.size > mostLettered) lettered.clear();
   picture.sheets.forEach((sheet, i) => {
     const before = i > 0 ? picture.sheets[i - 1] : undefined;
-    drawSheet(pen, `sheet-${String(i)}`, corners[i] ?? {x: 0, y: 0}, sheet, picture, !before || before.size !== sheet.size, lettered);
+    drawSheet(pen, `sheet-${String(i)}`, corners[i] ?? {x: 0, y: 0}, sheet, picture, !before || before.size !== sheet.size);
   });
   const {cut} = picture, corner = cut && corners[cut.sheet];
   if (cut && corner) drawCut(pen, cut, ({x, y}) => ({x: corner.x + x, y: corner.y - y}));
@@ -26,7 +30,7 @@ export function drawSheets(pen: Pen, widthPx: number, picture: SheetPicture): Vi
   return view;
 }
 
-function drawSheet(pen: Pen, key: string, corner: XY, sheet: SheetSketch, picture: SheetPicture, measured: boolean, lettered: Lettered): void {
+function drawSheet(pen: Pen, key: string, corner: XY, sheet: SheetSketch, picture: SheetPicture, measured: boolean): void {
   const {u} = pen;
   const {margin} = picture;
   const {length, width, words} = sizeOf(sheet, picture);

@@ -27,6 +27,7 @@ const rows = (element: GliderPartsSheet): readonly (readonly string[])[] =>
   all(element, '.list tbody tr:not(.note)').map((row) => [...row.children].map((cell) => plain(cell.textContent)));
 
 async function drawn(element: GliderPartsSheet): Promise<SVGSVGElement> {
+  await element.updateComplete;
   const svg = element.shadowRoot?.querySelector('svg');
   if (!svg) throw new Error('no figure');
   svg.scrollIntoView();
@@ -52,6 +53,38 @@ describe('<glider-parts-sheet>', () => {
     expect(result.value.cut.stock).to.deep.equal({length: 0.7, width: 0.5, margin: 0, gap: 0.002});
     const {leftover} = result.value.cut;
     expect(answer(element)).to.contain(`${String(Math.floor((leftover?.length ?? 0) * 1000 + 1e-6))} × ${String(Math.floor((leftover?.width ?? 0) * 1000 + 1e-6))} mm`);
+  });
+
+  it('comes to the page, places its parts, and renders in tasks of their own', async () => {
+    const element = document.createElement('glider-parts-sheet');
+    const stood: string[] = [];
+    const look = (): void => { stood.push(element.shadowRoot?.querySelector('[part=card]') ? 'all' : element.shadowRoot?.querySelector('.coming') ? 'room' : 'nothing'); };
+    document.body.append(element);
+    while (stood.at(-1) !== 'all' && stood.length < 1000) {
+      await Promise.resolve();   // whatever one task brings along
+      look();
+      await new Promise((resolve) => { setTimeout(resolve); });
+    }
+    expect([...new Set(stood)]).to.deep.equal(['nothing', 'room', 'all']);
+    element.remove();
+  });
+
+  it('draws a new layout after its lists, and all at once for a print', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet hide="search"></glider-parts-sheet>`);
+    const svg = await drawn(element);
+    const titles = (): number => [...svg.querySelectorAll('text')].filter(({textContent}) => /^Sheets? \d/.test(textContent)).length;
+    const before = titles();
+    element.kits = 9;
+    let rendered: (() => void) | undefined;
+    const render = new Promise<void>((resolve) => { rendered = resolve; });
+    const watch = new MutationObserver(() => { rendered?.(); });
+    watch.observe(element.shadowRoot?.querySelector('.list') ?? element, {childList: true, subtree: true, characterData: true});
+    await render;
+    watch.disconnect();
+    expect(titles()).to.equal(before);
+    window.dispatchEvent(new Event('beforeprint'));
+    expect(titles()).to.be.above(before);
+    await element.updateComplete;
   });
 
   it('lists every piece with its size and its corner, as the layout has them', async () => {

@@ -56,6 +56,7 @@ const panel = (element: Element): HTMLDetailsElement => {
 };
 
 async function opened(element: GliderPartsSheet): Promise<GliderPartsSheet> {
+  await element.updateComplete;
   panel(element).open = true;
   await until(() => panel(element).querySelector('button') !== null, 'the panel is there');
   await element.updateComplete;
