@@ -23,34 +23,46 @@ export interface WholePieces extends Addition {
 /** More pieces than this are no whole number anybody counts out: take a heavier piece. */
 const mostPieces = 60;
 
+/** So far from where weight usually goes, it is still there that a builder sticks it, m. Common practice, no source. */
+const handy = 0.025;
+
+/** A balance that pieces bring to a handy place keeps so far from the edges of its target, as a share of its width: nobody lays them to the tenth of a millimetre. */
+const room = 0.1;
+
 /**
- * Whole pieces and the place for them, so that the balance lands in the middle of its target or, where the place for that is out of
- * reach, still within it. Without a count, the count whose place is nearest to where weight should go.
+ * Whole pieces and the place for them: near the place where weight usually goes, so that the balance lands in the middle of its target or at least within. Only
+ * where no number of them does that there, wherever they come out even, in the middle if they can. Without a count, the count that does it best.
  *
  * Refused: 'pieces-too-light' or 'pieces-too-heavy' {piece, count}: so many cannot be placed anywhere within reach.
  */
 export function wholePieces(plane: PlaneBalance, remedy: Remedy, piece: Piece, count?: number): Outcome<WholePieces> {
   const counts = count === undefined ? Array.from({length: mostPieces}, (_, i) => i + 1) : [count];
   const candidates = counts.flatMap((n) => landing(plane, remedy, piece, n) ?? []);
-  const best = candidates.reduce<WholePieces | undefined>((a, b) => (a && rank(a, remedy) <= rank(b, remedy) ? a : b), undefined);
-  if (best) return good(best);
+  const best = candidates.reduce<Landing | undefined>((a, b) => (a && a.rank <= b.rank ? a : b), undefined);
+  if (best) return good(best.pieces);
   const lightest = counts.at(-1) ?? 1;
   const tooLight = lightest * massOf(piece) < remedy.middle.mass;
   return refused({code: tooLight ? 'pieces-too-light' : 'pieces-too-heavy', args: {piece: piece.id, count: count ?? (tooLight ? mostPieces : 1)}});
 }
 
-/** What lands in the middle comes before what only lands within; then what is near the place where weight should go. */
-const rank = ({exact, place}: WholePieces, remedy: Remedy): number => (exact ? 0 : 100) + Math.abs(place - remedy.place);
+/** The better, the less. */
+interface Landing {
+  readonly pieces: WholePieces;
+  readonly rank: number;
+}
 
-function landing(plane: PlaneBalance, {reach}: Remedy, piece: Piece, count: number): WholePieces | undefined {
+function landing(plane: PlaneBalance, {reach, place: usual}: Remedy, piece: Piece, count: number): Landing | undefined {
   const mass = count * massOf(piece);
   const {from, to, middle} = plane.target;
   const wanted = placeToAdd(plane, middle, mass);
   // the whole of a piece lies on the body
   const radius = Math.min(piece.diameter, reach.to - reach.from) / 2;
-  const place = Math.min(Math.max(wanted, reach.from + radius), reach.to - radius);
-  const addition = withMass(plane, mass, place);
-  const {at} = addition.after;
-  if (at < from - 1e-9 || at > to + 1e-9) return undefined;
-  return {...addition, piece, count, stack: count * piece.thickness, exact: place === wanted};
+  const onBody = (place: number): number => Math.min(Math.max(place, reach.from + radius), reach.to - radius);
+  const laid = (place: number, edge: number, behind: number): Landing | undefined => {
+    const addition = withMass(plane, mass, place), exact = place === wanted;
+    const {at} = addition.after;
+    if (at < from + edge - 1e-9 || at > to - edge + 1e-9) return undefined;
+    return {pieces: {...addition, piece, count, stack: count * piece.thickness, exact}, rank: behind + (exact ? Math.abs(place - usual) : 100 + Math.abs(at - middle))};
+  };
+  return laid(onBody(Math.min(Math.max(wanted, usual - handy), usual + handy)), room * (to - from), 0) ?? laid(onBody(wanted), 0, 1000);
 }

@@ -62,7 +62,7 @@ export function doing(host: GliderElement, plan: BalancePlan, choice: string): s
   const needed = remedy.ok ? remedy.value : undefined;
   const on = weights.ok ? weights.value?.on : undefined;
   const place = (at: number): Place => placeWords(needed?.end ?? 'nose', at, design.body.length, host);
-  const elsewhere = whole?.ok && on && Math.abs(whole.value.place - on.at) > 1e-3;
+  const elsewhere = whole?.ok && whole.value.exact && on && Math.abs(whole.value.place - on.at) > 1e-3;
   return host.say(weightsWords).then([
     ...heavy === 'neither' ? [] : takeWords(host, off, heavy, design),
     ...!advice || !needed ? [] : [words.put({
@@ -103,7 +103,7 @@ export function otherWays(host: GliderElement, {plane, lightened, remedy, weight
   const at = needed && placeWords(needed.end, needed.place, design.body.length, host);
   const behind = (at: number): string => near(host, at - plane.wingAt);
   return [
-    ...whole?.ok && needed && Math.abs(whole.value.place - needed.place) > 5e-3 ? [words.onlyThere] : [],
+    ...whole?.ok && whole.value.exact && needed && Math.abs(whole.value.place - needed.place) > 5e-3 ? [words.onlyThere] : [],
     ...needed && at ? [
       words.least(writeAtLeast(needed.least.mass, 'mass', {system: host.system, decimal: host.decimal}), behind(needed.end === 'nose' ? plane.target.to : plane.target.from), at),
       ...pieceOf(choice) || choice === 'grams' ? [words.ball(mass(on?.mass ?? needed.middle.mass), length(host, needed.clayBall), at)] : [],

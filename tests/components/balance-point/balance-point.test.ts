@@ -192,6 +192,15 @@ describe('<glider-balance-point>', () => {
     expect(tidy(element.shadowRoot?.querySelector('.ways')?.textContent)).to.contain(`just where you like: ${String((more.ok && more.value?.on?.mass || NaN) * 1e3)} g, a ball`);
   });
 
+  it('puts coins at the nose although they come out even only far behind it, and says no more of them than is so', async () => {
+    const element = await fixture<GliderBalancePoint>(html`<glider-balance-point units="metric" pieces="gbp-2p" mass="80 g" balance="80 mm"></glider-balance-point>`);
+    expect(text(element, 'answer')).to.match(/put 2 two-pence coins \(14 g\) 1\d(\.\d)? mm behind the nose, and it balances at \d+ mm, inside \d+ to \d+ mm/).and.not.to.contain('it does what');
+    expect(tidy(element.shadowRoot?.querySelector('.ways')?.textContent)).not.to.contain('come out even only');
+    await choose(element, 'count', '3');
+    expect(text(element, 'answer')).to.match(/put 3 two-pence coins \(21 g\) 83\.5 mm behind the nose \(it does what 15 g would do 15 mm behind the nose\)/);
+    expect(tidy(element.shadowRoot?.querySelector('.ways')?.textContent)).to.contain('come out even only');
+  });
+
   it('reports a balance point behind the tail as a problem, and still says where it should be', async () => {
     const element = await fixture<GliderBalancePoint>(html`<glider-balance-point units="metric" mass="80 g" balance="600 mm"></glider-balance-point>`);
     expect(text(element, 'answer')).to.contain('it should balance at');
