@@ -2,10 +2,11 @@ import type {GliderDesign} from '../design/design.js';
 import {memo} from '../memo.js';
 import {good, type Outcome} from '../problem.js';
 import {wholePieces, type Piece, type WholePieces} from './pieces.js';
-import {planeBalance, type PlaneBalance} from './plane-balance.js';
+import type {PlaneBalance} from './plane-balance.js';
 import {remedyOf, withMass, type Addition, type Remedy} from './remedy.js';
 import {slideWing, type Slide} from './slide-wing.js';
 import {takingOff, type TakingOff} from './take-off.js';
+import {throwableBalance} from './throwable-balance.js';
 import {weightsForBalance, withoutHeavyEnd, type Lightened, type WeightsForBalance} from './weights-for-balance.js';
 
 /** What there is to weight a plane with: whole pieces of one kind, as many as it takes or so many; or anything of any mass. */
@@ -32,9 +33,9 @@ export interface BalancePlan {
   readonly off: readonly TakingOff[];
 }
 
-/** The balance of a plane and what to do about it, remembered for the same design and the same weights at hand. Refused as {@link planeBalance}. */
+/** The balance of a plane and what to do about it, remembered for the same design and the same weights at hand. Refused as {@link throwableBalance}. */
 export const balancePlan = memo((design: GliderDesign, atHand: WeightsAtHand): Outcome<BalancePlan> => {
-  const balance = planeBalance(design);
+  const balance = throwableBalance(design);
   if (!balance.ok) return balance;
   const plane = balance.value;
   const lightened = withoutHeavyEnd(plane, design);

@@ -1,10 +1,8 @@
 import {neutralPointOf} from '../aero/neutral-point.js';
-import {planeAero} from '../aero/plane-aero.js';
 import {planeNeutralPoint, type PlaneNeutralPoint} from '../aero/handbook/plane-neutral-point.js';
 import {asBuilt} from '../as-built/as-built.js';
 import {clashesOf} from '../design/clashes.js';
 import type {GliderDesign} from '../design/design.js';
-import {tooHeavy} from '../flight/throwable.js';
 import {memo} from '../memo.js';
 import {good, refused, type Outcome} from '../problem.js';
 import {centreOf, type Centre} from './mass-item.js';
@@ -95,9 +93,6 @@ const stage = memo((
   if (!reference.ok) return reference;
   const centre = centreOf(masses.value.items);
   if (!(centre.mass > 0)) return refused({code: 'plane-without-mass', path: 'board.arealMass'});
-  const solved = planeAero(wing, tail, arrangement, board);
-  const heavy = solved.ok ? tooHeavy(centre.mass, masses.value.items, solved.value.shape.wing.area, solved.value.camber, {measured, board}) : undefined;
-  if (heavy) return refused(heavy);
   const target = targetOf(reference.value, margins);
   return good({
     ...balancedAt(reference.value, centre.mass, centre.at), sure: centre.sure, masses: masses.value, ...reference.value, target,
@@ -109,7 +104,7 @@ const stage = memo((
  * Where a plane balances and where it should: from the masses of its parts or as measured, and from the flight model's neutral point with the
  * static margins that the design asks for.
  *
- * Refused with the design's own clashes, 'plane-without-mass', as {@link tooHeavy}, and what the masses and the neutral points refuse.
+ * Refused with the design's own clashes, 'plane-without-mass', and what the masses and the neutral points refuse.
  */
 export function planeBalance(design: GliderDesign): Outcome<PlaneBalance> {
   const clashes = clashesOf(design);

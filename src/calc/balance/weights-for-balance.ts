@@ -4,6 +4,7 @@ import {good, type Outcome} from '../problem.js';
 import {massToAdd} from './adding.js';
 import {planeBalance, type Balanced, type PlaneBalance} from './plane-balance.js';
 import {remedyOf, withMass, type Remedy} from './remedy.js';
+import {throwableBalance} from './throwable-balance.js';
 import {tidied, weightAt, withMore} from './with-more.js';
 
 type Weight = GliderDesign['ballast']['masses'][number];
@@ -43,10 +44,10 @@ export interface WeightsForBalance {
  * one, which would only be carried along. It aims at the middle of the target, with masses as fine as they are written, and goes where the design says that
  * weights go, or near the end that needs it if that is of no use.
  *
- * Refused as `planeBalance` and `remedyOf`.
+ * Refused as `throwableBalance`, also of the plane with them, and `remedyOf`.
  */
 export const weightsForBalance = memo((design: GliderDesign): Outcome<WeightsForBalance | undefined> => {
-  const balance = planeBalance(design);
+  const balance = throwableBalance(design);
   if (!balance.ok) return balance;
   const plane = balance.value, {heavy, target, at} = plane;
   if (heavy === 'neither') return good(undefined);
@@ -56,7 +57,7 @@ export const weightsForBalance = memo((design: GliderDesign): Outcome<WeightsFor
   const {masses} = lighter.ballast;
   const on = remedy.value && putting(then, remedy.value, masses);
   const changed = on ? withMore(masses, on.mass, on.at) : masses;
-  const after = planeBalance(withValues(design, {'ballast.masses': changed}));
+  const after = throwableBalance(withValues(design, {'ballast.masses': changed}));
   return after.ok ? good({plane, heavy, outside: heavy === 'tail' ? at - target.to : target.from - at, off, on, masses: changed, after: after.value}) : after;
 });
 
