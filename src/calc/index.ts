@@ -1,6 +1,7 @@
 /**
- * The calculations behind the elements, for pages and programs of one's own: no DOM, SI units throughout (metres, kilograms,
- * seconds, radians), plain frozen data in, plain data out. Stages that can fail give an `Outcome`: a value, or the problems that stand against one.
+ * The calculations behind the elements, for pages and programs of one's own: quantities, designs, geometry, the bench and the parts. No DOM, SI units
+ * throughout (metres, kilograms, seconds, radians), plain frozen data in, plain data out. Stages that can fail give an `Outcome`: a value, or the
+ * problems that stand against one. What stands on the flight model, the balance among it, is in `glider-elements/calc/flight`.
  */
 export type {Outcome, Problem} from './problem.js';
 
@@ -34,12 +35,3 @@ export type {WingDihedral} from './bench/dihedral.js';
 
 export {partsOf} from './parts/parts.js';
 export type {LineLabel, Part, PartId, PartLine, Parts} from './parts/parts.js';
-export {planeNeutralPoint} from './aero/handbook/plane-neutral-point.js';
-export type {PlaneNeutralPoint} from './aero/handbook/plane-neutral-point.js';
-export {balancePlan} from './balance/balance-plan.js';
-export type {BalancePlan, WeightsAtHand} from './balance/balance-plan.js';
-export {pieceOf, pieces} from './balance/pieces.js';
-export {planeBalance} from './balance/plane-balance.js';
-export {weightsForBalance} from './balance/weights-for-balance.js';
-export type {Put, Taken, WeightsForBalance} from './balance/weights-for-balance.js';
-export type {Balanced, PlaneBalance, Target} from './balance/plane-balance.js';

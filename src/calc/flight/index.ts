@@ -1,7 +1,17 @@
 /**
- * The flight model, for pages and programs of one's own: loads in the air, trim and glide, motion, the throw and its turn, the strength of the
- * wing, what was measured on the finished plane, and what to change after a throw. SI units; as `glider-elements/calc`, without a DOM.
+ * The flight model, for pages and programs of one's own: balance, loads in the air, trim and glide, motion, the throw and its turn, the strength of
+ * the wing, what was measured on the finished plane, and what to change after a throw. SI units; as `glider-elements/calc`, without a DOM.
  */
+export {planeNeutralPoint} from '../aero/handbook/plane-neutral-point.js';
+export type {PlaneNeutralPoint} from '../aero/handbook/plane-neutral-point.js';
+export {balancePlan} from '../balance/balance-plan.js';
+export type {BalancePlan, WeightsAtHand} from '../balance/balance-plan.js';
+export {pieceOf, pieces} from '../balance/pieces.js';
+export {planeBalance} from '../balance/plane-balance.js';
+export {weightsForBalance} from '../balance/weights-for-balance.js';
+export type {Put, Taken, WeightsForBalance} from '../balance/weights-for-balance.js';
+export type {Balanced, PlaneBalance, Target} from '../balance/plane-balance.js';
+
 export {airAt, usualAir} from '../aero/air.js';
 export {airOf} from './air-of.js';
 export type {Air} from '../aero/air.js';
