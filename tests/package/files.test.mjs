@@ -21,13 +21,6 @@ const panel = "document.querySelector('glider-parts-sheet').shadowRoot.querySele
 /** Opens the templates and asks for one of the files; gives what the element says in the end, and what was made. */
 async function asked(browser, url, which) {
   await browser.go(url);
-  await browser.evaluate(`(() => {
-    window.made = [];
-    const keep = URL.createObjectURL;
-    URL.createObjectURL = (file) => { file.text().then((text) => made.push(text.slice(0, 5) + text.slice(-8))); return keep.call(URL, file); };
-    document.addEventListener('click', (event) => { if (event.composedPath()[0].localName === 'a') event.preventDefault(); }, true);
-    ${panel}.open = true;
-  })()`);
   const until = async (expression) => {
     for (let tries = 0; tries < 200; tries++) {
       const found = await browser.evaluate(expression);
@@ -36,6 +29,14 @@ async function asked(browser, url, which) {
     }
     throw new Error(`waited in vain for ${expression}`);
   };
+  await until(`${panel} !== null`);
+  await browser.evaluate(`(() => {
+    window.made = [];
+    const keep = URL.createObjectURL;
+    URL.createObjectURL = (file) => { file.text().then((text) => made.push(text.slice(0, 5) + text.slice(-8))); return keep.call(URL, file); };
+    document.addEventListener('click', (event) => { if (event.composedPath()[0].localName === 'a') event.preventDefault(); }, true);
+    ${panel}.open = true;
+  })()`);
   await until(`${panel}.querySelector('.make') !== null`);
   await browser.evaluate(`${panel}.querySelectorAll('.make button')[${which}].click()`);
   const said = await until(`${panel}.querySelector('[role=status] :is(.problem, a.file)')?.textContent`);

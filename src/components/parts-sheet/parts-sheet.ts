@@ -1,4 +1,4 @@
-import {html, nothing} from 'lit';
+import {html, isServer, nothing} from 'lit';
 import type {PropertyValues, TemplateResult} from 'lit';
 import {dimensionPaths} from '../../calc/design/dimensions.js';
 import type {DimensionPath} from '../../calc/design/dimensions.js';
@@ -120,7 +120,8 @@ export class GliderPartsSheet extends Calculator<Found> {
   readonly #view = new View(this, this.#own, () => this.good);
   #found: Outcome<Found> | undefined;
   #templates: Templates | 'asked' | 'not loaded' | undefined;
-  #comes = true;
+  /** Whether its first rendering is still to come; on a server, and over what a server has rendered, it comes at once. */
+  #comes = !(isServer as boolean) && this.shadowRoot === null;
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('boards') || changed.has('pieces')) this.#own.boards.read(this.boards, this.pieces);

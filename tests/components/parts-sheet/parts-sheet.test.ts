@@ -69,6 +69,22 @@ describe('<glider-parts-sheet>', () => {
     element.remove();
   });
 
+  it('renders at once over what a server has rendered', async () => {
+    const page = document.createElement('div');
+    page.setHTMLUnsafe('<glider-parts-sheet><template shadowrootmode="open"><p>as the server had it</p></template></glider-parts-sheet>');
+    document.body.append(page);
+    const element = page.querySelector('glider-parts-sheet');
+    if (!element) throw new Error('no element');
+    const room: boolean[] = [];
+    const watch = new MutationObserver(() => { room.push(element.shadowRoot?.querySelector('.coming') !== null); });
+    watch.observe(element.shadowRoot ?? element, {childList: true, subtree: true});
+    await element.updateComplete;
+    watch.disconnect();
+    expect(all(element, '[part=card]')).to.have.length(1);
+    expect(new Set(room)).to.deep.equal(new Set([false]));
+    page.remove();
+  });
+
   it('draws a new layout after its lists, and all at once for a print', async () => {
     const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet hide="search"></glider-parts-sheet>`);
     const svg = await drawn(element);
