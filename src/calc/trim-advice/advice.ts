@@ -7,7 +7,7 @@ import {good, refused, type Outcome} from '../problem.js';
 import {blameOf, usualCauses, type Blame, type CauseId} from './causes.js';
 import type {Change} from './change.js';
 import {choose, measuring, type First} from './choosing.js';
-import {behindLimit, problemBehindLimit} from './limit.js';
+import {problemBehindLimit} from './limit.js';
 import {blamedOf, likelihoodOf, measuredTurns, turnOf, type MeasuredId, type MeasuredTurns} from './measured-turns.js';
 import {noGlideOf} from './no-glide.js';
 import {checkSeen, type Past, type Seen, type Sight} from './seen.js';
@@ -47,15 +47,15 @@ const fromBeside: ReadonlySet<Sight> = new Set<Sight>(['dives', 'swoops', 'zooms
  * What to do after a throw: causes in order of likelihood for this design, with the change that mends each in its own numbers, and which to try first. The usual
  * causes of what was seen are weighed by what the model knows of the plane, by how it would fly for each of them, by what was measured, and by what has been tried.
  *
- * Refused whatever was seen: 'balance-behind-limit' {margin, least, forward, mass, at} where the plane is unstable or balances behind the least static margin wanted,
- * 'trim-dives' or 'trim-stalls' {edge} where it would only do that as it is set (`tailRemedy` mends it);
+ * Refused whatever was seen: 'balance-behind-limit' {margin, least, forward} where the plane is unstable or balances behind the least static margin wanted,
+ * 'trim-dives' or 'trim-stalls' {edge} where it would only do that as it is set (`balanceFirst` mends both where the balance is off, else `tailRemedy`);
  * 'throw-number-out-of-range', 'throw-too-fast', 'throw-too-slow' for what nobody can have measured; and as `flyingPlane`, `flightOf` and `throwStudy`.
  */
 export const adviceFor = memo((design: GliderDesign, seen: Seen, history: readonly Past[]): Outcome<Advice> => {
   const plane = flyingPlane(design);
   if (!plane.ok) return plane;
-  const behind = behindLimit(plane.value, design);
-  if (behind) return refused(problemBehindLimit(plane.value, behind));
+  const behind = problemBehindLimit(plane.value);
+  if (behind) return refused(behind);
   const wrong = checkSeen(seen);
   if (wrong) return wrong;
   const flight = flightOf(design);

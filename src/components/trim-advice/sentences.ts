@@ -1,13 +1,18 @@
 import type {Advice, Cause} from '../../calc/trim-advice/advice.js';
 import type {CauseId} from '../../calc/trim-advice/causes.js';
+import {balanceFirst} from '../../calc/flight/balance-first.js';
+import type {ThrowStudy} from '../../calc/flight/simulation/throw-study.js';
 import type {Change} from '../../calc/trim-advice/change.js';
 import type {Sight} from '../../calc/trim-advice/seen.js';
 import type {Fact} from '../../calc/trim-advice/weighing.js';
 import {trimAdviceCauseWords} from '../../messages/en/trim-advice-causes.js';
+import {trimAdviceWords} from '../../messages/en/trim-advice.js';
 import {costsNothing, measuring} from '../../calc/trim-advice/choosing.js';
 import {aimWords} from '../base/aim.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
+import {slipWords} from '../base/slip.js';
+import {balanceFirstWords} from '../base/weights.js';
 
 const far = (host: GliderElement, value: number): string => host.write(value, 'length', host.system === 'inch' ? {unit: 'ft', digits: 0} : {unit: 'm', digits: 1});
 const speed = (host: GliderElement, value: number): string => host.write(value, 'speed', {digits: 1});
@@ -29,6 +34,20 @@ function placeWords(host: GliderElement, at: number): string {
 
 /** A sentence begins with a capital, unless it begins with a number. */
 export const capital = (words: string): string => words.replace(/^\**\p{L}/u, (start) => start.toUpperCase());
+
+/** Before the first throw: how to throw it, after what its balance and its tail want first. */
+export function beginAnswer(host: GliderElement, {right, call}: ThrowStudy): Answer {
+  const words = host.say(trimAdviceWords);
+  const first = balanceFirst(host.state.design);
+  if (first) {
+    const {sentence, then} = balanceFirstWords(host, first);
+    return {sentence, aside: [...then, words.beginAfter].join(' ')};
+  }
+  return {
+    sentence: words.begin({speed: speed(host, right.speed), angle: aimWords(host, right)}),
+    aside: [...call ? [words.beginCalls[call.speed](slipWords(host, call.rise))] : [], words.beginAside].join(' '),
+  };
+}
 
 /** A change as something to do against a cause, in this plane's numbers; what is exact stands between `**`. */
 export function changeWords(host: GliderElement, one: Change, cause?: CauseId): string {

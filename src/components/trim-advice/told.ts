@@ -1,5 +1,5 @@
 import type {GliderDesign} from '../../calc/design/design.js';
-import type {Throw} from '../../calc/flight/simulation/throw.js';
+import type {ThrowStudy} from '../../calc/flight/simulation/throw-study.js';
 import type {Advice} from '../../calc/trim-advice/advice.js';
 import type {Change} from '../../calc/trim-advice/change.js';
 import type {Past} from '../../calc/trim-advice/seen.js';
@@ -16,6 +16,6 @@ export interface Advised {
   readonly advice: Advice | undefined;
   readonly thread: readonly Told[];
   readonly design: GliderDesign;
-  /** The throw that it wants as it is. */
-  readonly right: Throw;
+  /** How it flies as it is, and the throw that it wants. */
+  readonly study: ThrowStudy;
 }

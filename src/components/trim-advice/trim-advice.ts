@@ -13,10 +13,8 @@ import type {Next} from '../../calc/trim-advice/thread.js';
 import {takenBack} from '../../calc/trim-advice/taken-back.js';
 import {trimAdviceWords} from '../../messages/en/trim-advice.js';
 import {Calculator, type Answer} from '../base/calculator.js';
-import {aimWords} from '../base/aim.js';
 import {shortProperties} from '../base/element.js';
 import {plain} from '../base/emphasis.js';
-import {explain} from '../base/explain.js';
 import {later} from '../base/later.js';
 import {OwnField} from '../base/own-field.js';
 import {heldUp} from './held-up.js';
@@ -165,7 +163,7 @@ export class GliderTrimAdvice extends Calculator<Advised> {
     if (this.#kept?.of.every((one, i) => one === of[i])) return this.#kept.found;
     // a balance behind its limit is refused before anything was seen
     const advice = advising.adviceFor(design, seen ?? unseen, thread);
-    const found = advice.ok ? good({advice: seen && advice.value, thread, design, right: advice.value.study.right}) : advice;
+    const found = advice.ok ? good({advice: seen && advice.value, thread, design, study: advice.value.study}) : advice;
     this.#kept = {of, found};
     return found;
   }
@@ -179,12 +177,12 @@ export class GliderTrimAdvice extends Calculator<Advised> {
 
   protected renderHeading(): string { return this.say(trimAdviceWords).heading; }
 
-  protected answer({advice, thread, right}: Advised): Answer {
+  protected answer({advice, thread, study}: Advised): Answer {
     const words = this.say(trimAdviceWords), advising = later(this, loadAdvising);
     if (!advising) return {sentence: words.waiting};
     if (advice) return advising.adviceAnswer(this, advice);
     const last = thread.at(-1);
-    if (!last) return {sentence: words.begin({speed: this.write(right.speed, 'speed', {digits: 1}), angle: aimWords(this, right)}), aside: words.beginAside};
+    if (!last) return advising.beginAnswer(this, study);
     const {change, cause} = last;
     if (!change) return {sentence: words.thrownAgain};
     if (change.id === 'measure') return {sentence: words.measuredNow};
@@ -196,7 +194,7 @@ export class GliderTrimAdvice extends Calculator<Advised> {
   protected override verdict(problems: readonly Problem[]): Answer | undefined {
     const held = problems.find(heldUp);
     if (!held) return undefined;
-    return {sentence: this.say(trimAdviceWords).notYet(explain(this, held)), aside: later(this, loadAdvising)?.remedyWords(this, held, this.#what) ?? ''};
+    return later(this, loadAdvising)?.heldAnswer(this, held, this.#what) ?? {sentence: this.say(trimAdviceWords).waiting};
   }
 
   /** The pictures are what is asked. */

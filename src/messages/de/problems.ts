@@ -129,8 +129,7 @@ const words: typeof problemWords.en = {
   'too-heavy-to-throw': (a) =>
     `Mit ${a['mass'] ?? ''} müsste man ihn mit ${a['speed'] ?? ''} oder schneller werfen, das kann keine Hand. Mit diesem Flügel lassen sich höchstens ${a['most'] ?? ''} werfen: die Massen noch einmal prüfen.`,
   'flight-unstable': () => 'Er hält keine Geschwindigkeit: Der Schwerpunkt liegt hinter dem Neutralpunkt. Ballast an die Nase setzen oder den Flügel nach hinten schieben.',
-  'balance-behind-limit': (a) => `Der Schwerpunkt liegt zum Trimmen zu weit hinten: Das Stabilitätsmaß ist ${a['margin'] ?? ''}, mindestens ${a['least'] ?? ''} soll es sein. ${a['mass']
-    ? `Zuerst ${a['mass']} Ballast${a['fitted'] ? ' mehr' : ''} ${a['at'] ?? ''} hinter der Nase befestigen` : 'Zuerst den Flügel nach hinten schieben'}: Der Schwerpunkt muss ${a['forward'] ?? ''} nach vorn.`,
+  'balance-behind-limit': (a) => `Der Schwerpunkt liegt zum Trimmen zu weit hinten: Er muss zuerst ${a['forward'] ?? ''} nach vorn.`,
   'speed-below-stall': (a) => `Mit ${a['speed'] ?? ''} kann er nicht fliegen: Unter ${a['least'] ?? ''} reißt die Strömung ab.`,
   'trim-dives': (a) => `Er ginge nur in den Sturzflug: die Hinterkante des Höhenleitwerks um etwa ${a['edge'] ?? 'eine Unterlage'} anheben, die Vorderkante senken oder Ballast von der Nase nehmen.`,
   'trim-stalls': (a) => `Die Strömung risse nur ab: die Hinterkante des Höhenleitwerks um etwa ${a['edge'] ?? 'eine Unterlage'} senken, die Vorderkante anheben oder Ballast an die Nase setzen.`,

@@ -131,8 +131,7 @@ export const problemWords = topic<Readonly<Record<string, (a: Said) => string>>>
   'too-heavy-to-throw': (a) =>
     `At ${a['mass'] ?? ''} it would have to be thrown at ${a['speed'] ?? ''} or faster, and no hand does that. With this wing ${a['most'] ?? ''} at most can be thrown: look at the weights again.`,
   'flight-unstable': () => 'It would not hold any speed: it balances behind its neutral point. Add weight to the nose or slide the wing back.',
-  'balance-behind-limit': (a) => `It balances too far back to be trimmed: its margin is ${a['margin'] ?? ''}, and at least ${a['least'] ?? ''} is wanted. ${a['mass']
-    ? `First fasten ${a['mass']}${a['fitted'] ? ' more' : ''} ${a['at'] ?? ''} behind the nose` : 'First slide the wing back'}: the balance has to come ${a['forward'] ?? ''} forward.`,
+  'balance-behind-limit': (a) => `It balances too far back to be trimmed: the balance has to come ${a['forward'] ?? ''} forward first.`,
   'speed-below-stall': (a) => `It cannot fly at ${a['speed'] ?? ''}: it stalls below ${a['least'] ?? ''}.`,
   'trim-dives': (a) => `It would only dive: raise the rear edge of the tailplane by about ${a['edge'] ?? 'a slip'}, lower its front edge, or take weight off the nose.`,
   'trim-stalls': (a) => `It would only stall: lower the rear edge of the tailplane by about ${a['edge'] ?? 'a slip'}, raise its front edge, or add weight to the nose.`,

@@ -9,8 +9,7 @@ import {adviceFor} from '../../../src/calc/trim-advice/advice.js';
 import type {Change} from '../../../src/calc/trim-advice/change.js';
 import {turnTrack} from '../../../src/calc/flight/simulation/turning.js';
 import {changed} from '../../../src/calc/trim-advice/levers.js';
-import {weightsForBalance} from '../../../src/calc/balance/weights-for-balance.js';
-import {behindLimit} from '../../../src/calc/trim-advice/limit.js';
+import {balanceFirst} from '../../../src/calc/flight/balance-first.js';
 import {measuredTurns, turnOf} from '../../../src/calc/trim-advice/measured-turns.js';
 import {speaksAgainst, tailRemedy} from '../../../src/calc/trim-advice/no-glide.js';
 import {sights, type ChangeId, type Past, type Sight} from '../../../src/calc/trim-advice/seen.js';
@@ -134,13 +133,10 @@ describe('a balance behind the limit', () => {
   it('is refused whatever was seen, with the weight that mends it', () => {
     expect(marginOf(behind)).to.be.lessThan(behind.balance.marginLow);
     for (const what of sights) expect(codesOf(adviceFor(behind, {what}, []))).to.deep.equal(['balance-behind-limit']);
-    const weight = behindLimit(planeOf(behind), behind)?.weight;
-    if (!weight) throw new Error('no weight does it');
-    const after = changed(behind, weight.values);
+    const weights = balanceFirst(behind)?.weights;
+    if (!weights) throw new Error('no weight does it');
+    const after = withValues(behind, {'ballast.masses': weights.masses});
     expect(marginOf(after)).to.be.within(behind.balance.marginLow, behind.balance.marginHigh);
-    // the same weight at the same place as the balance point names
-    const named = weightsForBalance(behind);
-    expect(named.ok && named.value?.on).to.deep.include({mass: weight.mass, at: weight.at});
     // then it is free to be thrown
     expect(adviceFor(after, {what: 'good'}, []).ok).to.equal(true);
   });
@@ -283,7 +279,8 @@ describe('weight ahead of the nose', () => {
 
   it('is no remedy for a balance behind the limit either', () => {
     const behind = withValues(plane, {'ballast.masses': [{mass: 0.005, at: 0.015}], 'ballast.at': -0.03});
-    expect(behindLimit(planeOf(behind), behind)?.weight?.at).to.equal(0);
+    const weights = balanceFirst(behind)?.weights;
+    expect(weights?.on?.at).to.equal(0);
   });
 });
 

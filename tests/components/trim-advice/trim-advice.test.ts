@@ -1,8 +1,12 @@
 import {expect, fixture, html, oneEvent} from '@open-wc/testing';
 import {sendKeys} from '@web/test-runner-commands';
 import {callsOf} from '../../../src/calc/flight/calls.js';
+import {balanceFirst} from '../../../src/calc/flight/balance-first.js';
 import {flightOf} from '../../../src/calc/flight/flight.js';
 import type {Sight} from '../../../src/calc/trim-advice/seen.js';
+import {plain} from '../../../src/components/base/emphasis.js';
+import {slipWords} from '../../../src/components/base/slip.js';
+import {balanceFirstWords} from '../../../src/components/base/weights.js';
 import type {GliderDesignElement} from '../../../src/components/design/define.js';
 import type {GliderTrimAdvice} from '../../../src/components/trim-advice/define.js';
 import type {Advised} from '../../../src/components/trim-advice/told.js';
@@ -80,7 +84,7 @@ async function throwAndDo(element: GliderTrimAdvice, what: Sight): Promise<reado
 
 describe('<glider-trim-advice>', () => {
   it('asks for a throw first, and warns before it', async () => {
-    const element = await alone();
+    const {element} = await usual();
     expect(text(element, 'answer')).to.match(/^Throw it into still air at about [\d.]+ m\/s, \d+° below level, aimed at the ground \d+ m ahead\. Then say below what it did/);
     expect(element.shadowRoot?.querySelectorAll('input[type=radio]')).to.have.length(10);
     expect(tidy(within(element, '.caution').textContent)).to.contain('away from faces, eyes').and.to.contain('nose weight is held fast').and.to.contain('supervision');
@@ -182,7 +186,7 @@ describe('<glider-trim-advice>', () => {
 
   it('begins anew with another design, and writes nothing of the first into it', async () => {
     const {element, glider} = await linked();
-    const other = await fixture<GliderDesignElement>(html`<glider-design id="daw" ballast-masses="60g@15mm" arrangement-tail-incidence="-3°"></glider-design>`);
+    const other = await fixture<GliderDesignElement>(html`<glider-design id="daw" ballast-masses="34g@15mm" arrangement-tail-incidence="-3°"></glider-design>`);
     const {design} = other;
     await pick(element, 'dives');
     await press(element, 'I changed it');
@@ -233,11 +237,11 @@ describe('<glider-trim-advice>', () => {
 
   it('holds up a plane that would only dive or stall, with the slips that mend it, and lets nobody throw it again as it is', async () => {
     for (const [lang, angle, told, change, seen, counts] of [
-      ['en', '0°', /It would only dive: .*Set the tail first; .*: raise the rear edge of the tailplane by .* mm .* more under it\)\. It should then glide, at about/, 'I changed it', 'good', /What you saw counts more than what was reckoned\. If it did not fly so badly, measure the plane/],
-      ['de', '0°', /Er ginge nur in den Sturzflug: .*Zuerst das Leitwerk einstellen, .*: die Hinterkante des Höhenleitwerks um .* mm anheben/, 'Habe ich geändert', 'swoops', /Was zu sehen war, zählt mehr als das Berechnete\. Flog er gar nicht so schlecht/],
+      ['en', '3°', /It would only dive: .*Set the tail first; .*: raise the rear edge of the tailplane by .* mm .* more under it\)\. It should then glide, at about/, 'I changed it', 'good', /What you saw counts more than what was reckoned\. If it did not fly so badly, measure the plane/],
+      ['de', '3°', /Er ginge nur in den Sturzflug: .*Zuerst das Leitwerk einstellen, .*: die Hinterkante des Höhenleitwerks um .* mm anheben/, 'Habe ich geändert', 'swoops', /Was zu sehen war, zählt mehr als das Berechnete\. Flog er gar nicht so schlecht/],
       ['en', '-9°', /It would only stall: .*Set the tail first; .*: lower the rear edge of the tailplane by/, 'I changed it', 'dives', /What you saw counts more than what was reckoned/],
     ] as const) {
-      const element = await fixture<GliderTrimAdvice>(html`<glider-trim-advice lang=${lang} units="metric" masses="56g@15mm" tail-angle="-3°"></glider-trim-advice>`);
+      const element = await fixture<GliderTrimAdvice>(html`<glider-trim-advice lang=${lang} units="metric" masses="34g@15mm" tail-angle="-1°"></glider-trim-advice>`);
       await pick(element, 'good');
       await press(element, lang === 'en' ? 'Next throw, nothing changed' : 'Nächster Wurf, nichts geändert');
       await pick(element, 'good');
@@ -350,7 +354,7 @@ describe('<glider-trim-advice>', () => {
   it('refuses a balance behind the limit before anything else, with the weight that mends it', async () => {
     const element = await fixture<GliderTrimAdvice>(html`<glider-trim-advice units="metric" seen="swoops"></glider-trim-advice>`);
     expect(element.result.ok).to.equal(false);
-    expect(tidy(element.shadowRoot?.textContent)).to.match(/It balances too far back to be trimmed: .* First fasten [\d.]+ g 15 mm behind the nose/);
+    expect(tidy(element.shadowRoot?.textContent)).to.match(/Do not throw it yet\. Balance it first: it balances .* too far back; put [\d.]+ g 15 mm behind the nose/);
     expect(text(element, 'causes')).to.equal('');
     await press(element, 'I fastened it');
     expect(element.result.ok).to.equal(true);
@@ -437,25 +441,55 @@ describe('<glider-trim-advice>', () => {
 
   it('gives the verdict on a plane that must not be thrown in full strength, with its remedy, also before anything was told', async () => {
     for (const [lang, verdict] of [
-      ['en', /^Do not throw it yet\. It balances too far back to be trimmed: .* First fasten 1\d(\.\d)? g 14 mm behind the nose: .* Put the balance right first/], ['de', /^Noch nicht werfen\. Der Schwerpunkt liegt .* Zuerst 1\d(,\d)? g Ballast 14 mm hinter der Nase befestigen/],
+      ['en', /^Do not throw it yet\. Balance it first: it balances .* put 1\d(\.\d)? g 14 mm behind the nose\./], ['de', /^Noch nicht werfen\. Zuerst der Schwerpunkt: Er liegt .* 1\d(,\d)? g 14 mm hinter der Nase anbringen/],
     ] as const) {
       const {element, glider} = await usual();
       element.lang = lang;
       await pick(element, 'dives');
       glider.request([{path: 'ballast.masses', value: []}]);
-      await until(() => verdict.test(text(element, 'answer').replace('forward.Put', 'forward. Put')));
+      await until(() => verdict.test(text(element, 'answer')));
       expect(within(element, '.answer').classList.contains('stale')).to.equal(false);
       expect(element.shadowRoot?.querySelector('[part=problem]')).to.equal(null);
       expect(element.shadowRoot?.textContent).not.to.match(/last answer that fitted|letzte Antwort/);
       expect(element.result.ok).to.equal(false);
       // a weight that is there already is added to
       glider.request([{path: 'ballast.masses', value: [{mass: 0.004, at: 0.014}]}]);
-      await until(() => (lang === 'en' ? /First fasten \d+(\.\d)? g more 14 mm/ : /Zuerst \d+(,\d)? g Ballast mehr 14 mm/).test(text(element, 'answer')));
+      await until(() => (lang === 'en' ? /put \d+(\.\d)? g more 14 mm/ : /\d+(,\d)? g mehr 14 mm/).test(text(element, 'answer')));
     }
     const bare = await fixture<GliderTrimAdvice>(html`<glider-trim-advice units="metric"></glider-trim-advice>`);
-    await until(() => text(bare, 'answer').includes('First fasten'));
-    expect(text(bare, 'answer')).to.match(/^Do not throw it yet\. It balances too far back/);
+    await until(() => text(bare, 'answer').includes('Balance it first'));
+    expect(text(bare, 'answer')).to.match(/^Do not throw it yet\. Balance it first: it balances .* too far back/);
     expect(bare.shadowRoot?.textContent).not.to.contain('once what is marked');
+  });
+
+  it('names the balance before the tail where both are off, weight for weight as every other element does', async () => {
+    for (const [masses, doing, said, stays] of [
+      ['40g@600mm', /take off the 40 g fitted .* ahead of the end of the body, then put \d+(\.\d)? g 15 mm behind the nose/, 'I changed it', 0.015],
+      ['90g@15mm', /take \d+(\.\d)? g off the 90 g fitted 15 mm behind the nose, or fasten one of \d+(\.\d)? g there instead/, 'I changed it', 0.015],
+      ['3g@15mm', /put \d+(\.\d)? g more 15 mm behind the nose, \d+(\.\d)? g in all/, 'I fastened it', 0.015],
+    ] as const) {
+      const element = await fixture<GliderTrimAdvice>(html`<glider-trim-advice lang="en" units="metric" masses=${masses}></glider-trim-advice>`);
+      await until(() => text(element, 'answer').startsWith('Do not throw it yet'));
+      const first = balanceFirst(element.state.design);
+      if (!first) throw new Error(`${masses} balances`);
+      expect(text(element, 'answer')).to.match(doing).and.to.contain(tidy(plain(balanceFirstWords(element, first).sentence)));
+      expect(text(element, 'answer')).not.to.contain('rear edge of the tailplane');
+      await press(element, said);
+      expect(element.state.design.ballast.masses.map(({at}) => at)).to.deep.equal([stays]);
+      expect(balanceFirst(element.state.design)).to.equal(undefined);
+    }
+  });
+
+  it('asks for the tail that the throw asks for before the first throw, and for the balance of a heavy nose that glides', async () => {
+    const fast = await fixture<GliderTrimAdvice>(html`<glider-trim-advice lang="en" units="metric" masses="34g@15mm" tail-angle="0°"></glider-trim-advice>`);
+    await until(() => text(fast, 'answer').startsWith('Throw it'));
+    const {call} = found(fast).study;
+    expect(call?.speed).to.equal('slower');
+    expect(text(fast, 'answer')).to.contain(`raise the tail’s rear edge about ${tidy(slipWords(fast, call?.rise ?? NaN))} first`);
+    const heavy = await alone();
+    await until(() => text(heavy, 'answer').startsWith('Balance it first'));
+    expect(heavy.result.ok).to.equal(true);
+    expect(text(heavy, 'answer')).to.contain('too far forward');
   });
 
   it('explains a flutter in its own way', async () => {
