@@ -11,6 +11,7 @@ export type Stroke =
   | 'fine'     // the same, where two outlines lie so near that they would run together
   | 'thin'     // construction, bench, extension lines
   | 'dash'     // hidden behind something
+  | 'grain'    // of a board: hardly there
   | 'mark'     // pencil mark: short dash
   | 'accent'   // what the reader may move
   | 'knife'    // a cut that is pointed out: the same, heavy and dashed
@@ -25,8 +26,8 @@ export interface TextOptions {
   readonly weight?: number;
   /** Turned about its own point, degrees clockwise. */
   readonly turn?: number;
-  /** A rim of paper around the letters where they cross a line. */
-  readonly halo?: boolean;
+  /** A rim of paper, or of board, around the letters where they cross a line. */
+  readonly halo?: boolean | 'board';
 }
 
 type Attributes = Record<string, string | number>;
@@ -110,6 +111,7 @@ export class Pen {
       case 'fine': return {'stroke': ink.line, 'stroke-width': sure(1 * u), 'stroke-dasharray': none, 'stroke-linejoin': 'round'};
       case 'thin': return {'stroke': ink.soft, 'stroke-width': sure(0.8 * u), 'stroke-dasharray': none, 'stroke-linejoin': 'round'};
       case 'dash': return {'stroke': ink.soft, 'stroke-width': sure(1 * u), 'stroke-dasharray': `${String(sure(7 * u))} ${String(sure(3.5 * u))}`, 'stroke-linejoin': 'round'};
+      case 'grain': return {'stroke': ink.hatch, 'stroke-width': sure(0.7 * u), 'stroke-dasharray': none, 'stroke-linejoin': 'round'};
       case 'mark': return {'stroke': ink.soft, 'stroke-width': sure(1 * u), 'stroke-dasharray': `${String(sure(3 * u))} ${String(sure(2.5 * u))}`, 'stroke-linejoin': 'round'};
       case 'accent': return {'stroke': ink.accent, 'stroke-width': sure(1.6 * u), 'stroke-dasharray': none, 'stroke-linejoin': 'round'};
       case 'knife': return {'stroke': ink.accent, 'stroke-width': sure(3.4 * u), 'stroke-dasharray': `${String(sure(9 * u))} ${String(sure(4 * u))}`, 'stroke-linejoin': 'round'};
@@ -151,7 +153,7 @@ export class Pen {
       'x': sure(at.x), 'y': sure(at.y), 'fill': accent ? this.ink.accent : soft ? this.ink.soft : this.ink.line, 'font-family': this.ink.font,
       'font-size': sure(Math.max(sizePx, 11) * this.u), 'font-weight': weight, 'text-anchor': anchor,
       ...turn === 0 ? {} : {transform: `rotate(${String(sure(turn))} ${String(sure(at.x))} ${String(sure(at.y))})`},
-      ...halo ? {'paint-order': 'stroke', 'stroke': this.ink.paper, 'stroke-width': sure(3 * this.u), 'stroke-linejoin': 'round'} : {stroke: 'none'},
+      ...halo ? {'paint-order': 'stroke', 'stroke': halo === 'board' ? this.ink.fill : this.ink.paper, 'stroke-width': sure(3 * this.u), 'stroke-linejoin': 'round'} : {stroke: 'none'},
     });
     if (node.node.textContent !== words) node.node.textContent = words;
   }

@@ -86,6 +86,8 @@ export const dimensions = {
   'board.skinShare': ratio(0.53, [0.3, 0.65], [0, 0.95]),
   'board.margin': length(0, 0, 20, 0, 1000),
   'board.gap': length(1, 0, 5, 0, 100),
+  /** Along the board's length, across it, or none: parts lie lengthwise along it. */
+  'board.grain': {choices: ['none', 'length', 'width'], default: 'none'},
 
   'wing.span': length(660, 300, 1200),
   'wing.chord': length(120, 60, 200),

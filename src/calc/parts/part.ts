@@ -24,8 +24,11 @@ export interface Part {
   readonly count: number;
   readonly outline: Polygon;
   readonly lines: readonly PartLine[];
-  /** Whether a layout may lay it a quarter turned: foam board has no grain to speak of. */
+  /** Whether a layout may lay it a quarter turned: most foam board has no grain to speak of. */
   readonly mayTurn: boolean;
+  /** Where it may not: whether it may lie the other way round, and whether it lies a quarter turned from how it is drawn. */
+  readonly mayTurnHalf?: boolean;
+  readonly liesAcross?: boolean;
   /** Whether a layout may turn it over: never where a groove belongs on one face. */
   readonly mayMirror: boolean;
   /** Of one piece, m². */

@@ -2,6 +2,7 @@ import type {GliderDesign} from '../design/design.js';
 import {memo} from '../memo.js';
 import type {Outcome, Problem} from '../problem.js';
 import {bodyPart} from './body.js';
+import {alongGrain} from './grain.js';
 import type {Part} from './part.js';
 import {finPart, tailplanePart} from './tail.js';
 import {wingPart} from './wing.js';
@@ -22,12 +23,12 @@ export const partsOf = memo((
   const parts: Part[] = [];
   const problems: Problem[] = [];
   const take = (part: Outcome<Part>): void => {
-    if (part.ok) parts.push(part.value); else problems.push(...part.problems);
+    if (part.ok) parts.push(alongGrain(part.value, board.grain)); else problems.push(...part.problems);
   };
   take(wingPart(wing));
   take(bodyPart(body, arrangement, wing, tail));
   take(tailplanePart(tail, board));
   const fin = finPart(tail);
-  if (fin) parts.push(fin);
+  if (fin) parts.push(alongGrain(fin, board.grain));
   return {parts, problems};
 });

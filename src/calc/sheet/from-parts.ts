@@ -42,8 +42,9 @@ export interface CutSheets {
 
 const stockOf = ({length, width, margin, gap}: GliderDesign['board']): SheetStock => ({length, width, margin, gap});
 
-const toPlace = (parts: readonly Part[]): readonly PartToPlace[] =>
-  parts.map(({id, outline, count, mayTurn, mayMirror}) => ({id, outline, count, mayTurn, mayMirror}));
+/** What a layout reads of parts. */
+export const toPlace = (parts: readonly Part[]): readonly PartToPlace[] =>
+  parts.map(({id, outline, count, mayTurn, mayTurnHalf, liesAcross, mayMirror}) => ({id, outline, count, mayTurn, mayTurnHalf, liesAcross, mayMirror}));
 
 /** No layout of so many gliders can do with fewer sheets: by area. */
 export const leastByArea = (parts: readonly Part[], stock: SheetStock, kits: number): number =>

@@ -12,7 +12,9 @@ export interface PartToPlace {
   /** Whether it may be turned by quarter turns on the sheet. */
   readonly mayTurn: boolean;
   /** Where it may not: whether it may lie the other way round all the same, as on board with a grain. */
-  readonly mayTurnHalf?: boolean;
+  readonly mayTurnHalf?: boolean | undefined;
+  /** Where it may not: whether it lies a quarter turned from its outline as given. */
+  readonly liesAcross?: boolean | undefined;
   /** Whether it may be turned over: no for handed parts and for parts with a groove or mark on one face. */
   readonly mayMirror: boolean;
 }

@@ -8,8 +8,8 @@ import {leastSteps, spanOf, stepsIn} from './span-steps.js';
 export interface LongestWing {
   /** A whole number of steps; undefined where no wing fits. */
   readonly span: number | undefined;
-  /** Whether it is as long as the sheet itself inside its margins, so that no other layout can do better. */
-  readonly wholeSheet: boolean;
+  /** No wing is longer in any layout: as long as the sheet itself inside its margins, along its grain if it has one. */
+  readonly longest: number;
   /** That wing laid out with the other parts; without one, the present glider. */
   readonly cut: CutSheets;
 }
@@ -20,7 +20,8 @@ const solve = remember((design: ToCut, kits: number, sheets: number, step: numbe
   const cutWith = (steps: number): CutSheets | undefined =>
     cutFrom(sheets, {...design, wing: {...design.wing, span: spanOf(steps, step)}}, kits);
   const room = usable(now.value.stock);
-  const longest = stepsIn(Math.max(room.length, room.width), step);
+  const {grain} = design.board;
+  const longest = stepsIn(grain === 'none' ? Math.max(room.length, room.width) : room[grain], step);
   let fit = leastSteps(design.wing, step), over = longest + 1;
   let best: {steps: number; cut: CutSheets} | undefined;
   const attempt = (steps: number): boolean => {
@@ -28,7 +29,7 @@ const solve = remember((design: ToCut, kits: number, sheets: number, step: numbe
     if (cut) best = {steps, cut};
     return cut !== undefined;
   };
-  if (fit > longest) return good({span: undefined, wholeSheet: false, cut: now.value});
+  if (fit > longest) return good({span: undefined, longest: spanOf(longest, step), cut: now.value});
   if (!attempt(longest)) {
     over = longest;
     const present = stepsIn(design.wing.span, step);
@@ -40,8 +41,8 @@ const solve = remember((design: ToCut, kits: number, sheets: number, step: numbe
     }
   }
   return good(best
-    ? {span: spanOf(best.steps, step), wholeSheet: best.steps === longest, cut: best.cut}
-    : {span: undefined, wholeSheet: false, cut: now.value});
+    ? {span: spanOf(best.steps, step), longest: spanOf(longest, step), cut: best.cut}
+    : {span: undefined, longest: spanOf(longest, step), cut: now.value});
 });
 
 /**

@@ -50,7 +50,7 @@ function bestPair(first: Shape, second: Shape, sheet: Usable, gap: number): Pair
   if (first.part.count < copies || second.part.count < copies) return undefined;
   const mayTurn = first.part.mayTurn && second.part.mayTurn;
   // where the block may be turned as a whole, or the second piece can follow, the first need not be turned
-  const firstPoses = second.part.mayTurn ? first.poses.filter(({quarters}) => quarters === 0) : first.poses;
+  const firstPoses = second.part.mayTurn ? first.poses.filter(({quarters}) => quarters === first.poses[0].quarters) : first.poses;
   const apart = padded(first.poses[0], gap) + padded(second.poses[0], gap);
   // the block can be no smaller than what is in it
   if (1 - (first.area + second.area) / apart < leastSaving) return undefined;

@@ -14,7 +14,7 @@ export interface Pose {
   readonly width: number;
 }
 
-/** A part made ready for placing: all the ways it may lie, the first as given. */
+/** A part made ready for placing: all the ways it may lie, the first as given, or across where it must. */
 export interface Shape {
   readonly part: PartToPlace;
   readonly poses: readonly [Pose, ...Pose[]];
@@ -44,6 +44,7 @@ export const lying = (outline: Polygon, quarters: number, turnedOver: boolean): 
 /** Makes a part ready, or says why no copy of it can be placed. */
 export function shapeOf(part: PartToPlace, sheet: Usable): Shape | Problem {
   const {id, mayTurn, mayTurnHalf, mayMirror} = part;
+  const first = !mayTurn && part.liesAcross ? 1 : 0;
   const finite = part.outline.every(({x, y}) => Number.isFinite(x) && Number.isFinite(y));
   const area = Math.abs(signedArea(part.outline));
   if (!finite || !(area > 0)) return {code: 'outline-empty', args: {id}};
@@ -54,10 +55,10 @@ export function shapeOf(part: PartToPlace, sheet: Usable): Shape | Problem {
     const {length, width} = bounds(placed);
     return {quarters, mirrored: turnedOver, outline: placed, length, width};
   };
-  const given = pose(0, false);
-  const others = (mayTurn ? [0, 1, 2, 3] : mayTurnHalf ? [0, 2] : [0]).flatMap((quarters) =>
+  const given = pose(first, false);
+  const others = (mayTurn ? [0, 1, 2, 3] : mayTurnHalf ? [first, first + 2] : [first]).flatMap((quarters) =>
     (mayMirror ? [false, true] : [false])
-      .filter((turnedOver) => quarters > 0 || turnedOver)
+      .filter((turnedOver) => quarters > first || turnedOver)
       .map((turnedOver) => pose(quarters, turnedOver)));
   const {length, width} = given;
   if (!fits(length, width, sheet) && !(mayTurn && fits(width, length, sheet))) {

@@ -2,8 +2,7 @@ import type {GliderDesign} from '../../calc/design/design.js';
 import {refused, type Outcome} from '../../calc/problem.js';
 import {cutSheets, glidersFromBoard, type CutSheets} from '../../calc/sheet/from-parts.js';
 import {longestWing} from '../../calc/sheet/longest-wing.js';
-import {usable} from '../../calc/sheet/shape.js';
-import {spanOf, stepsIn} from '../../calc/sheet/span-steps.js';
+import {spanOf} from '../../calc/sheet/span-steps.js';
 import type {LaidOut} from './laid-out.js';
 import type {Shown} from './layouts.js';
 
@@ -23,9 +22,9 @@ export interface First {
   readonly cut: CutSheets;
   /** How many gliders the sheets at hand give. */
   readonly gliders?: number | undefined;
-  /** The longest wing for them, m, and whether it is as long as the sheet. */
+  /** The longest wing for them, m, and what no wing on such a sheet can be longer than. */
   readonly span?: number | undefined;
-  readonly wholeSheet?: boolean | undefined;
+  readonly longest?: number | undefined;
   /** To what the length of a wing is found, m. */
   readonly step: number;
   /** The wing as it is, m. */
@@ -86,9 +85,7 @@ export function foundFrom(first: First, {laid, standing, reached, bound}: Shown,
   const found: Found = {...first, cut: laid, standing, price, bound: wanted === 'span' && bound !== undefined ? spanOf(bound, step) : bound};
   if (reached === undefined) return found;
   if (wanted === 'gliders') return {...found, gliders: reached};
-  if (wanted !== 'span') return found;
-  const room = usable(laid.stock);
-  return {...found, span: spanOf(reached, step), wholeSheet: reached === stepsIn(Math.max(room.length, room.width), step)};
+  return wanted === 'span' ? {...found, span: spanOf(reached, step)} : found;
 }
 
 /** Whether two answers are one and the same, so that nothing need be drawn again. */

@@ -47,7 +47,13 @@ export class Hand {
   get isAsking(): boolean { return this.#asking !== undefined; }
   get number(): number | undefined { return this.#inHand?.piece.number; }
   get isMoved(): boolean { return this.#inHand?.moved === true; }
-  get mayTurn(): boolean { return this.#inHand?.piece.part.mayTurn === true; }
+  get mayTurn(): boolean { return this.#turnsBy !== undefined; }
+  /** By how much a part may be turned at once: board with a grain leaves only which end is first. */
+  get #turnsBy(): 90 | 180 | undefined {
+    const {mayTurn, mayTurnHalf} = this.#inHand?.piece.part ?? {};
+    return mayTurn ? 90 : mayTurnHalf ? 180 : undefined;
+  }
+
   get plan(): LaidPlan | undefined { return this.#inHand?.plan; }
 
   /** The part in hand as it lies now. */
@@ -106,8 +112,8 @@ export class Hand {
   }
 
   turn(): void {
-    const inHand = this.#inHand;
-    if (inHand?.piece.part.mayTurn) this.moveTo(turnedPose(inHand.piece, inHand.pose));
+    const inHand = this.#inHand, by = this.#turnsBy;
+    if (inHand && by !== undefined) this.moveTo(turnedPose(inHand.piece, inHand.pose, by));
   }
 
   putBack(): void {

@@ -1,6 +1,6 @@
 import {partsOf, type PartId} from '../../calc/parts/parts.js';
 import type {Board, HeldPiece, Job, WayToCut} from '../../calc/sheet/engine/job.js';
-import {leastByArea, mostGliders, type CutSheets, type ToCut} from '../../calc/sheet/from-parts.js';
+import {leastByArea, mostGliders, toPlace, type CutSheets, type ToCut} from '../../calc/sheet/from-parts.js';
 import type {Sought} from '../../calc/sheet/sought.js';
 import {leastSteps, spanOf, stepsIn} from '../../calc/sheet/span-steps.js';
 import {ownBoard} from './laid-out.js';
@@ -58,7 +58,7 @@ export function soughtOf(asked: Asked, reached: number | undefined, isKnown: boo
 
 function jobOf({first: {parts, stock}, cuts, others, splice, held}: Asked, kits: number, ownCount: number | undefined): Job {
   return {
-    parts: parts.map(({id, outline, count, mayTurn, mayMirror}) => ({id, outline, mayTurn, mayMirror, count: count * kits, maySplice: splice.includes(id)})),
+    parts: toPlace(parts).map((part) => ({...part, count: part.count * kits, maySplice: splice.some((id) => id === part.id)})),
     boards: [{id: ownBoard, length: stock.length, width: stock.width, ...ownCount === undefined ? {} : {count: ownCount}}, ...others],
     margin: stock.margin, gap: stock.gap, cuts, held,
   };

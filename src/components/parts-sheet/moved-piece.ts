@@ -34,10 +34,10 @@ export function keptOn(piece: CutPiece, pose: Pose, {length, width, margin}: Tab
   return {...pose, x: on(pose.x, length, size.length), y: on(pose.y, width, size.width)};
 }
 
-/** Turned by a quarter about its middle. */
-export function turnedPose(piece: CutPiece, pose: Pose): Pose {
+/** Turned about its middle. */
+export function turnedPose(piece: CutPiece, pose: Pose, by: 90 | 180 = 90): Pose {
   const before = bounds(outlineAt(piece, pose));
-  const turn = ((pose.turn + 90) % 360) as Turn;
+  const turn = ((pose.turn + by) % 360) as Turn;
   const after = bounds(outlineAt(piece, {...pose, turn}));
   return {turn, x: before.x + (before.length - after.length) / 2, y: before.y + (before.width - after.width) / 2};
 }

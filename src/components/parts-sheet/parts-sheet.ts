@@ -22,7 +22,7 @@ import {View} from './view.js';
 import {sheetWorking} from './working.js';
 
 const shortNames = {
-  sheetLength: 'board.length', sheetWidth: 'board.width', margin: 'board.margin', gap: 'board.gap', thickness: 'board.thickness',
+  sheetLength: 'board.length', sheetWidth: 'board.width', margin: 'board.margin', gap: 'board.gap', grain: 'board.grain', thickness: 'board.thickness',
   span: 'wing.span', chord: 'wing.chord', tailSpan: 'tail.span', tailChord: 'tail.chord', bodyLength: 'body.length', bodyHeight: 'body.height',
 } as const satisfies Readonly<Record<string, DimensionPath>>;
 
@@ -39,6 +39,7 @@ const read = /^(board\.(?!skinShare)|wing\.(span|chord|tipChord|sweep|stations|c
  * @attr {string} sheet-width - Its short edge.
  * @attr {string} margin - Edge left unused; nothing for a factory edge.
  * @attr {string} gap - Room for the knife between parts.
+ * @attr {string} grain - Which way the grain of the board runs: `length`, along its long edge, `width`, or `none`.
  * @attr {string} thickness - Thickness of the board.
  * @attr {string} span - Wing tip to wing tip, flat on the board.
  * @attr {string} chord - Wing front edge to rear edge in the middle.
@@ -91,6 +92,7 @@ export class GliderPartsSheet extends Calculator<Found> {
   declare sheetWidth: string | undefined;
   declare margin: string | undefined;
   declare gap: string | undefined;
+  declare grain: string | undefined;
   declare thickness: string | undefined;
   declare span: string | undefined;
   declare chord: string | undefined;

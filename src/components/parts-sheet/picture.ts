@@ -29,7 +29,7 @@ export function sheetPicture(host: GliderElement, laid: LaidOut, {isHeld, inHand
   const {length, width, margin} = laid.stock;
   const sizes = new Map<string, SheetSize>();
   return {
-    ...sizeInWords(host, length, width), margin: margin * 1000, lit: undefined,
+    ...sizeInWords(host, length, width), margin: margin * 1000, lit: undefined, grain: host.state.design.board.grain,
     sheets: laid.plans.map((plan): SheetSketch => {
       const others = plan.pieces.filter(({number}) => number !== inHand?.piece.number);
       const pieces = [...others, ...inHand?.plan === plan ? [inHand.piece] : []];

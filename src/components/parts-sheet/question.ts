@@ -14,7 +14,7 @@ import {atHandUnread, mayBeSpliced, sparesUnread, type OwnEntries, type OwnQuest
 
 /** Fields behind the few that most readers need. */
 const more: readonly DimensionPath[] = [
-  'board.gap', 'board.margin', 'wing.chord', 'wing.tipChord', 'body.length', 'body.height', 'body.layers', 'tail.span', 'tail.chord', 'tail.fins.count',
+  'board.gap', 'board.margin', 'board.grain', 'wing.chord', 'wing.tipChord', 'body.length', 'body.height', 'body.layers', 'tail.span', 'tail.chord', 'tail.fins.count',
   'board.thickness', 'board.sheetMass',
 ];
 

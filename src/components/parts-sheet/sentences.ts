@@ -31,7 +31,7 @@ function sentenceOf(host: GliderElement, found: Found): string {
   }
   if (wanted === 'span') {
     return span === undefined ? words.noWing({sheets, kits, sheet})
-      : words.longest({sheets, kits, sheet, span: host.write(span, 'length'), whole: found.wholeSheet === true});
+      : words.longest({sheets, kits, sheet, span: host.write(span, 'length'), whole: isLongest(found)});
   }
   return words.fits({sheets: cut.sheets, kits: kits + found.spare, old: cut.oldPieces, sheet, leftover, from});
 }
@@ -68,7 +68,11 @@ function moreOrNot(host: GliderElement, {gliders = 0, bound}: Found): string {
   return gliders === 0 || bound === undefined ? '' : bound > gliders ? words.noMoreThan(bound) : words.noMore;
 }
 
-function longerOrNot(host: GliderElement, {span = 0, bound, wholeSheet}: Found): string {
+/** Whether the wing is as long as the sheet. */
+const isLongest = ({span = 0, longest = Infinity}: Found): boolean => span >= longest - 1e-9;
+
+function longerOrNot(host: GliderElement, found: Found): string {
+  const {span = 0, bound} = found, wholeSheet = isLongest(found);
   const words = host.say(sheetWords);
   if (bound === undefined) return wholeSheet ? '' : words.byHand;
   return bound - span > 1e-9 ? words.noLongerThan(host.write(bound, 'length')) : wholeSheet ? '' : words.noLonger;
@@ -98,6 +102,7 @@ const missingFrom = ({wanted, cut}: Found): LaidOut['leftOut'] => cut.leftOut.fi
 /** For each part that found no place, why, and what would do. */
 export function reasons(host: GliderElement, found: Found): readonly string[] {
   const {parts, stock} = found.cut;
+  const {grain} = host.state.design.board;
   const words = host.say(sheetWords);
   const room = usable(stock);
   const whole = usable({...stock, margin: 0});
@@ -110,6 +115,7 @@ export function reasons(host: GliderElement, found: Found): readonly string[] {
     const fitsIn = (sheet: {readonly length: number; readonly width: number}): boolean =>
       longer <= Math.max(sheet.length, sheet.width) * (1 + 1e-9) && shorter <= Math.min(sheet.length, sheet.width) * (1 + 1e-9);
     const said = {part: id, size: size(host, part.outline), room: written(host, room.length, room.width)};
+    if (grain !== 'none' && fitsIn(room)) return words.tooLongForGrain({...said, along: host.write(room[grain], 'length')});
     if (stock.margin > 0 && fitsIn(whole)) return words.tooBigForMargin({...said, margin: host.write(stock.margin, 'length')});
     const tooLong = longer > Math.max(room.length, room.width) * (1 + 1e-9);
     const edge = tooLong ? Math.max(room.length, room.width) : Math.min(room.length, room.width);

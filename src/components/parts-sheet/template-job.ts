@@ -25,7 +25,7 @@ export const titleOf = (host: GliderElement): string => host.state.design.name.t
 /** The templates of some sheets, in the reader's words and units. */
 export function templateJob(host: GliderElement, cut: LaidOut, {paper, overlap, printed, plan}: TemplateChoice): TemplateJob {
   const words = host.say(sheetTemplateWords);
-  const {length, width} = cut.stock;
+  const {length, width} = cut.stock, {board} = host.state.design;
   const {sheets} = sheetPicture(host, cut);
   const pieces = cut.plans.flatMap((each) => each.pieces.map(({part}) => ({part, alike: each.alike})));
   const box = measuredBox[host.system];
@@ -45,7 +45,7 @@ export function templateJob(host: GliderElement, cut: LaidOut, {paper, overlap, 
           const count = pieces.reduce((sum, piece) => sum + (piece.part === part ? piece.alike : 0), 0);
           return count === 0 ? [] : [words.fact({part: part.id, size: size(host, part.outline), count})];
         }),
-        words.board({size: written(host, length, width), thickness: host.write(host.state.design.board.thickness, 'length')}),
+        [words.board({size: written(host, length, width), thickness: host.write(board.thickness, 'length')}), ...board.grain === 'none' ? [] : [words.grain[board.grain]]].join(', '),
       ],
       corrected: printed.across === 1 && printed.up === 1 ? undefined
         : words.corrected({box: sides(box.across, box.up), measured: sides(box.across * printed.across, box.up * printed.up, exact)}),

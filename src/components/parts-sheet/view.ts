@@ -104,7 +104,7 @@ export class View {
             @pointerdown=${searches ? this.#bench.down : nothing} @pointerup=${searches ? this.#bench.up : nothing} @pointercancel=${this.#bench.cancel}
             >${this.#figure.render(pictureInWords(host, cut))}${piece && searches ? html`<div class="grip" aria-hidden="true"></div>` : nothing}</div>
           <div class="doing">${this.#panels.render('cutting', found)}${searches ? handBar(host, hand, cut) : nothing}${this.#panels.render('marking', found)}</div>
-          <p class="source read">${words.howToRead}</p>
+          <p class="source read">${words.howToRead}${host.state.design.board.grain === 'none' ? nothing : ` ${words.grain}`}</p>
           <p class="caution">${words.caution}</p>`}</div>
         ${host.shows('list') && !empty ? cutList(host, cut, host.state.design, {
           lit: this.#lit, places: this.#places, openPlaces: (open) => { this.#openPlaces(open); }, isHeld: (each, plan) => hand.holds(each, plan), point: (number) => { this.#point(number); },

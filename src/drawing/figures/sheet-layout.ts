@@ -65,6 +65,8 @@ export interface SheetPicture {
   readonly length: number;
   readonly width: number;
   readonly margin: number;
+  /** Which way the grain of the board runs, if it has one. */
+  readonly grain: 'none' | 'length' | 'width';
   readonly sheets: readonly SheetSketch[];
   /** The number of the piece that is pointed out. */
   readonly lit: number | undefined;
@@ -74,7 +76,7 @@ export interface SheetPicture {
 }
 
 /** The kinds of line that the legend explains. */
-export type LegendItem = 'cut' | 'above' | 'below' | 'mark' | 'held';
+export type LegendItem = 'cut' | 'above' | 'below' | 'mark' | 'grain' | 'held';
 
 export interface SheetsLayout {
   readonly view: View;
@@ -88,7 +90,7 @@ export interface SheetsLayout {
 export const room = {left: 30, right: 8, title: 25, figure: 34, below: 16, between: 34, legendLine: 20, sample: 30, tallest: 580, narrowest: 330} as const;
 
 /** Which lines there are to explain. */
-function legendItems({sheets}: SheetPicture): readonly LegendItem[] {
+function legendItems({sheets, grain}: SheetPicture): readonly LegendItem[] {
   const lines = sheets.flatMap(({pieces}) => pieces.flatMap((piece) => piece.lines));
   const grooves = lines.filter(({kind}) => kind !== 'mark');
   return [
@@ -96,6 +98,7 @@ function legendItems({sheets}: SheetPicture): readonly LegendItem[] {
     ...grooves.some(({face}) => face === 'A') ? ['above'] as const : [],
     ...grooves.some(({face}) => face === 'B') ? ['below'] as const : [],
     ...lines.some(({kind}) => kind === 'mark') ? ['mark'] as const : [],
+    ...grain === 'none' ? [] : ['grain'] as const,
     ...sheets.some(({pieces}) => pieces.some(({held}) => held)) ? ['held'] as const : [],
   ];
 }

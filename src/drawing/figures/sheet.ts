@@ -1,6 +1,7 @@
 import {widthOf} from '../lettering.js';
 import type {Pen, XY} from '../pen.js';
 import type {View} from '../view.js';
+import {grainOf} from './sheet-grain.js';
 import {drawLegend} from './sheet-legend.js';
 import {layOutSheets, sizeOf, type CutSketch, type SheetPicture, type SheetSketch} from './sheet-layout.js';
 import {drawPin, pinOn} from './sheet-pin.js';
@@ -44,6 +45,7 @@ function drawSheet(pen: Pen, key: string, corner: XY, sheet: SheetSketch, pictur
   pen.polygon(`${key}-edge`, [origin, right, far, shifted(far), shifted(right), shifted(origin)], 'thin', 'paper');
   pen.line(`${key}-edge-corner`, right, shifted(right), 'thin');
   pen.polygon(`${key}-board`, [origin, right, far, left], 'thin', 'board');
+  if (picture.grain !== 'none') pen.path(`${key}-grain`, grainOf(left, right, picture.grain, 6 * u), 'grain');
   if (margin > 0) pen.polygon(`${key}-margin`, rectangle(margin, margin, length - 2 * margin, width - 2 * margin), 'mark', 'none');
   pen.text(`${key}-title`, {x: left.x, y: left.y - 9 * u}, sheet.title, {sizePx: 13, weight: 600});
 
@@ -72,7 +74,7 @@ function drawLeftover(pen: Pen, key: string, on: (p: XY) => XY, {x, y, length, w
       const box = [widthOf(written, 12) * u + 8 * u, 16 * u] as const;
       const at = placeFor(outline, upright ? box[1] : box[0], upright ? box[0] : box[1], [], []);
       if (!at) continue;
-      pen.text(`${key}-words`, upright ? {x: at.x + 4.3 * u, y: at.y} : {x: at.x, y: at.y + 4.3 * u}, written, {anchor: 'middle', soft: true, sizePx: 12, turn: upright ? -90 : 0});
+      pen.text(`${key}-words`, upright ? {x: at.x + 4.3 * u, y: at.y} : {x: at.x, y: at.y + 4.3 * u}, written, {anchor: 'middle', soft: true, sizePx: 12, halo: 'board', turn: upright ? -90 : 0});
       return;
     }
   }

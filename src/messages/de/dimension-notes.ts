@@ -14,6 +14,7 @@ const words: typeof dimensionNotes.en = {
   'board.pressedEdge': 'Wie dick eine Kante bleibt, wenn sie dünn gedrückt ist.',
   'board.skinShare': 'Wie viel von der Masse der Platte die beiden Deckschichten ausmachen.',
   'board.margin': 'Null bei einer sauberen Werkskante.',
+  'board.grain': 'Die meisten Schaumplatten haben keine. Ein Streifen längs und einer quer zeigen es beim Biegen: Längs der Faser ist er steifer, und längs der Faser liegt jedes Teil.',
   'board.gap': 'Bleibt zwischen den Teilen frei, nicht am Rand der Platte.',
   'wing.span': 'Von Ende zu Ende, flach auf der Platte gemessen.',
   'wing.chord': 'Von der Vorder- zur Hinterkante in der Flügelmitte, vor dem Knicken.',

@@ -13,6 +13,7 @@ const words: typeof dimensionWords.en = {
   'board.skinShare': {label: 'Anteil der Deckschichten'},
   'board.margin': {label: 'Freier Rand'},
   'board.gap': {label: 'Platz fürs Messer'},
+  'board.grain': {label: 'Faserrichtung der Platte', choices: ['keine', 'längs der langen Kante', 'längs der kurzen Kante']},
   'wing.span': {label: 'Spannweite'},
   'wing.chord': {label: 'Profiltiefe'},
   'wing.tipChord': {label: 'Profiltiefe außen'},

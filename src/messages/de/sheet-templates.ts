@@ -38,6 +38,7 @@ const words: typeof sheetTemplateWords.en = {
   nameless: 'Gleiter',
   fact: (a) => `${parts[a.part]}${a.count > 1 ? ` (${String(a.count)})` : ''} ${a.size}`,
   board: (a) => `Platte ${a.size}, ${a.thickness} dick`,
+  grain: {length: 'Faser längs der langen Kante', width: 'Faser längs der kurzen Kante'},
   kits: (kits) => `Für ${String(kits)} Gleiter`,
   page: (a) => `${a.code === undefined ? '' : `${a.code} · `}Seite ${String(a.page)} von ${String(a.pages)}`,
   corrected: (a) => `Für einen Drucker gezeichnet, der aus ${a.box} ${a.measured} macht.`,

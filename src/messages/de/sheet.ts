@@ -57,6 +57,8 @@ const words: typeof sheetWords.en = {
   tooBig: (a) =>
     `${capital(the(a.part))} misst ${a.size}, die Platte bietet nur ${a.room}: eine mindestens ${a.needs} ${a.tooLong ? 'lange' : 'breite'} Platte nehmen oder das Teil höchstens ${a.most} ${
       a.tooLong ? 'lang' : 'breit'} machen.`,
+  tooLongForGrain: (a) =>
+    `${capital(the(a.part))} misst ${a.size}, und längs der Faser hat die Platte von ${a.room} nur ${a.along}: eine längere Platte nehmen oder eine ohne Faserrichtung.`,
   tooBigForMargin: (a) =>
     `${capital(the(a.part))} misst ${a.size}, und ein freier Rand von ${a.margin} lässt nur ${a.room}: Mit sauberen Werkskanten würde es passen.`,
   noOutline: (part) => `${capital(the(part))} hat keinen Umriss, der sich schneiden ließe.`,
@@ -98,7 +100,7 @@ const words: typeof sheetWords.en = {
   sheetTitle: (a) =>
     a.only ? 'Wie auf dem Tisch, Seite A oben' : a.alike === 1 ? `Platte ${String(a.first)}, Seite A oben` : `Platten ${String(a.first)} bis ${String(a.first + a.alike - 1)}, alle gleich`,
   leftOver: (piece) => `Rest: ${piece}`,
-  legend: {cut: 'durchschneiden', above: 'Nut auf der oberen Seite', below: 'Nut auf der unteren Seite', mark: 'Bleistiftstrich', held: 'festgehalten'},
+  legend: {cut: 'durchschneiden', above: 'Nut auf der oberen Seite', below: 'Nut auf der unteren Seite', mark: 'Bleistiftstrich', grain: 'Faser der Platte', held: 'festgehalten'},
   wingHere: 'Flügel',
   tailHere: 'Leitwerk',
   list: 'Zuschnittliste',
@@ -106,6 +108,7 @@ const words: typeof sheetWords.en = {
   columns: {piece: 'Teil', part: 'Teil', pieces: 'Stück', size: 'Maße', sheet: 'Platte', across: 'x', up: 'y'},
   sheetNumbers: (first, alike) => (alike === 1 ? String(first) : `${String(first)}–${String(first + alike - 1)}`),
   show: (a) => `${String(a.number)}, ${a.part}, dort festhalten`,
+  grain: 'Jedes Teil liegt der Länge nach längs der Faser.',
   howToRead: 'Von der mit 0 bezeichneten Ecke bis zur nächsten Ecke jedes Teils messen: x nach rechts, y nach oben. Seite A liegt oben wie gezeichnet, Seite B auf dem Tisch.',
   note: {
     pieces: (n) => n === 1 ? 'Ein Stück.' : `${capital(few[n] ?? String(n))} gleiche Stücke.`,

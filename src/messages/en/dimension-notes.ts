@@ -12,6 +12,7 @@ export const dimensionNotes = topic<Readonly<Record<DimensionPath, string>>>('di
   'board.pressedEdge': 'How thick an edge is left once it has been pressed thin.',
   'board.skinShare': 'How much of the board’s mass is its two skins.',
   'board.margin': 'Nothing for a clean factory edge.',
+  'board.grain': 'Most foam board has none. Bend a strip each way: it is stiffer along the grain, and every part is laid lengthwise along it.',
   'board.gap': 'Kept free between parts, not at the edge of the sheet.',
   'wing.span': 'Tip to tip, measured flat on the board.',
   'wing.chord': 'Front edge to rear edge in the middle of the wing, before folding.',

@@ -18,6 +18,7 @@ export const dimensionWords = topic<Readonly<Record<DimensionPath, DimensionWord
   'board.skinShare': {label: 'Share of the skins'},
   'board.margin': {label: 'Edge left unused'},
   'board.gap': {label: 'Room for the knife'},
+  'board.grain': {label: 'Grain of the board', choices: ['none', 'along the long edge', 'along the short edge']},
   'wing.span': {label: 'Wing span'},
   'wing.chord': {label: 'Wing chord'},
   'wing.tipChord': {label: 'Chord at the tip'},

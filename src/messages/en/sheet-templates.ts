@@ -37,6 +37,7 @@ export const sheetTemplateWords = topic('sheet-templates', {
   nameless: 'Glider',
   fact: (a: {part: PartId; size: string; count: number}) => `${parts[a.part]}${a.count > 1 ? ` (${String(a.count)})` : ''} ${a.size}`,
   board: (a: {size: string; thickness: string}) => `Board ${a.size}, ${a.thickness} thick`,
+  grain: {length: 'grain along the long edge', width: 'grain along the short edge'},
   kits: (kits: number) => `For ${String(kits)} gliders`,
   page: (a: {page: number; pages: number; code: string | undefined}) => `${a.code === undefined ? '' : `${a.code} · `}page ${String(a.page)} of ${String(a.pages)}`,
   corrected: (a: {box: string; measured: string}) => `Drawn for a printer that makes ${a.measured} of ${a.box}.`,

@@ -48,6 +48,8 @@ export const sheetWords = topic('sheet', {
   tooBig: (a: {part: PartId; size: string; room: string; tooLong: boolean; needs: string; most: string}) =>
     `The ${parts[a.part].toLowerCase()} is ${a.size} and the sheet has room for ${a.room}: take a board at least ${a.needs} ${a.tooLong ? 'long' : 'wide'}, or make it ${
       a.tooLong ? 'no longer' : 'no wider'} than ${a.most}.`,
+  tooLongForGrain: (a: {part: PartId; size: string; room: string; along: string}) =>
+    `The ${parts[a.part].toLowerCase()} is ${a.size}, and along the grain the sheet of ${a.room} has only ${a.along}: take a longer board, or one without a grain.`,
   tooBigForMargin: (a: {part: PartId; size: string; room: string; margin: string}) =>
     `The ${parts[a.part].toLowerCase()} is ${a.size}, and an unused edge of ${a.margin} leaves ${a.room}: with clean factory edges it would fit.`,
   noOutline: (part: PartId) => `The ${parts[part].toLowerCase()} has no outline that could be cut.`,
@@ -89,7 +91,7 @@ export const sheetWords = topic('sheet', {
   sheetTitle: (a: {first: number; alike: number; only: boolean}) =>
     a.only ? 'As it lies on the bench, face A up' : a.alike === 1 ? `Sheet ${String(a.first)}, face A up` : `Sheets ${String(a.first)} to ${String(a.first + a.alike - 1)}, cut alike`,
   leftOver: (piece: string) => `${piece} left over`,
-  legend: {cut: 'cut through', above: 'groove on the face that looks up', below: 'groove on the face below', mark: 'pencil mark', held: 'held here'},
+  legend: {cut: 'cut through', above: 'groove on the face that looks up', below: 'groove on the face below', mark: 'pencil mark', grain: 'grain of the board', held: 'held here'},
   wingHere: 'wing',
   tailHere: 'tail',
   list: 'Cut list',
@@ -97,6 +99,7 @@ export const sheetWords = topic('sheet', {
   columns: {piece: 'Piece', part: 'Part', pieces: 'Pieces', size: 'Size', sheet: 'Sheet', across: 'From left', up: 'From below'},
   sheetNumbers: (first: number, alike: number) => (alike === 1 ? String(first) : `${String(first)}–${String(first + alike - 1)}`),
   show: (a: {number: number; part: string}) => `Hold ${String(a.number)}, ${a.part}, where it is`,
+  grain: 'Every part lies lengthwise along the grain of the board.',
   howToRead: 'Measure from the corner marked 0 to the nearest corner of each piece. Face A looks up as drawn; face B lies on the bench.',
   note: {
     pieces: (n: number) => `${capital(counted(n, 'piece', 'pieces'))} alike.`,

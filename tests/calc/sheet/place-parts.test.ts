@@ -199,6 +199,8 @@ const anyPart = fc.record({
   ),
   count: fc.integer({min: 0, max: 4}),
   mayTurn: fc.boolean(),
+  mayTurnHalf: fc.boolean(),
+  liesAcross: fc.boolean(),
   mayMirror: fc.boolean(),
 });
 const anyParts = fc.array(anyPart, {maxLength: 6})

@@ -319,6 +319,32 @@ describe('<glider-parts-sheet>', () => {
     }
   });
 
+  it('lays every part lengthwise along the grain of a board that has one, draws the grain and says so', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet grain="width" sheet-length="800 mm" sheet-width="700 mm"></glider-parts-sheet>`);
+    const svg = await drawn(element);
+    const turns = (): readonly string[] => {
+      const {result} = element;
+      if (!result.ok) throw new Error('no answer');
+      return result.value.cut.plans.flatMap(({pieces}) => pieces.map(({placed}) => `${placed.id} ${String(placed.turn % 180)}`)).filter((each) => !each.startsWith('fin'));
+    };
+    expect(turns()).to.deep.equal(['wing 90', 'body 90', 'body 90', 'tailplane 90']);
+    expect(svg.querySelectorAll('path[stroke="var(--_hatch)"]:not(pattern *)')).to.have.length(2);   // the sheet and the legend
+    expect([...svg.querySelectorAll('text')].map(({textContent}) => textContent)).to.include('grain of the board');
+    expect(text(element, '.read')).to.contain('lengthwise along the grain');
+    await type(element, 'board.grain', 'length', 'change');
+    expect(turns()).to.deep.equal(['wing 0', 'body 0', 'body 0', 'tailplane 0']);
+    await type(element, 'board.grain', 'none', 'change');
+    expect(text(element, '.read')).to.not.contain('grain');
+  });
+
+  it('says which part is too long for the grain, and how long that is', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet grain="width" hide="search"></glider-parts-sheet>`);
+    expect(all(element, '.reasons .problem').map(({textContent}) => plain(textContent))).to.deep.equal([
+      'The wing is 660 × 120 mm, and along the grain the sheet of 700 × 500 mm has only 500 mm: take a longer board, or one without a grain.',
+      'The body is 620 × 32 mm, and along the grain the sheet of 700 × 500 mm has only 500 mm: take a longer board, or one without a grain.',
+    ]);
+  });
+
   it('hides what its author hides and locks what he locks', async () => {
     const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet hide="list working" lock="kits board.length"></glider-parts-sheet>`);
     expect(all(element, '.list, [part=working]')).to.have.length(0);

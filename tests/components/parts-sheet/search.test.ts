@@ -421,6 +421,18 @@ describe('a part in hand', () => {
     expect(piece(element, 4).getAttribute('aria-pressed')).to.equal('false');
   });
 
+  it('is turned end for end on board with a grain, and stays along it', async () => {
+    const element = await ended(html`<glider-parts-sheet grain="length"></glider-parts-sheet>`);
+    const tailplane = () => result(element).cut.plans.flatMap(({pieces}) => pieces).find(({number}) => number === 4)?.placed;
+    const before = tailplane()?.turn ?? NaN;
+    expect(before).to.be.oneOf([0, 180]);
+    piece(element, 4).focus();
+    await sendKeys({press: 'r'});
+    await sendKeys({press: 'Enter'});
+    await until(() => /^4 Tailplane is held/.test(text(element, '.told')), 'it is held');
+    expect(tailplane()?.turn).to.equal(180 - before);
+  });
+
   it('is refused where it would lie on another that is held, with the reason, and put back by Escape', async () => {
     const element = await ended(html`<glider-parts-sheet></glider-parts-sheet>`);
     piece(element, 5).focus();

@@ -9,7 +9,7 @@ export function spliced(part: JobPart, {length, width}: Usable): readonly JobPar
   const lying = size.length >= size.width;
   const upright = (points: Polygon): Polygon => (lying ? points : points.map(({x, y}) => ({x: y, y: x})).reverse());
   const [start, long] = lying ? [size.x, size.length] : [size.y, size.width];
-  const longest = part.mayTurn ? Math.max(length, width) : lying ? length : width;
+  const longest = part.mayTurn ? Math.max(length, width) : lying === (part.liesAcross !== true) ? length : width;
   const lengths = Math.ceil(long / longest - 1e-9);
   const outline = upright(part.outline);
   return Array.from({length: lengths}, (_, i): JobPart => ({

@@ -41,13 +41,13 @@ const corners = ({x, y, length, width}: Box): Polygon => rectangle(x, y, length,
 export function expectSound(found: Found, {parts, boards, margin, gap, cuts}: Job): void {
   const placed = found.sheets.flatMap(({cutouts}) => cutouts.flatMap(({pieces}) => pieces));
   const spliced = found.spliced.map(({id}) => id);
-  for (const {id, outline, count, mayTurn, mayTurnHalf, mayMirror} of parts) {
+  for (const {id, outline, count, mayTurn, mayTurnHalf, liesAcross, mayMirror} of parts) {
     if (spliced.includes(id) || !Number.isSafeInteger(count) || count < 0 || count > mostPieces) continue;
     const own = placed.filter((piece) => piece.id === id);
     const copies = [...own, ...found.unplaced.filter((piece) => piece.id === id)].map(({copy}) => copy);
     expect(copies.sort((a, b) => a - b), `copies of ${id}`).to.deep.equal(Array.from({length: count}, (_, i) => i));
     for (const piece of own) {
-      if (!mayTurn) expect(piece.turn, `turn of ${id}`).to.be.oneOf(mayTurnHalf ? [0, 180] : [0]);
+      if (!mayTurn) expect(piece.turn, `turn of ${id}`).to.be.oneOf([...liesAcross ? [90] : [0], ...mayTurnHalf ? [liesAcross ? 270 : 180] : []]);
       if (!mayMirror) expect(piece.mirrored, `mirroring of ${id}`).to.equal(false);
       // the piece is the part itself, turned over and turned as it says, with its corner where it says
       const same = quarterTurned(piece.mirrored ? mirrored(outline) : outline, piece.turn / 90);

@@ -290,6 +290,7 @@ const anyPart = fc.record({
   count: fc.integer({min: 0, max: 4}),
   mayTurn: fc.boolean(),
   mayTurnHalf: fc.boolean(),
+  liesAcross: fc.boolean(),
   mayMirror: fc.boolean(),
 });
 const anyBoard = fc.record({length: size(1), width: size(0.7), count: fc.integer({min: 0, max: 3}), leftover: fc.boolean()});
