@@ -2,6 +2,7 @@ import {planeBalance, type PlaneBalance} from '../balance/plane-balance.js';
 import {withValues, type GliderDesign} from '../design/design.js';
 import type {DimensionPath} from '../design/dimensions.js';
 import {balanceFirst, type BalanceFirst} from '../flight/balance-first.js';
+import {betterThanPlan, type BetterThanPlan} from '../flight/better-than-plan.js';
 import {flightOf, type Trim} from '../flight/flight.js';
 import {flyingPlane, type FlyingPlane} from '../flight/flying-plane.js';
 import {rightThrow} from '../flight/simulation/as-gliding.js';
@@ -26,6 +27,8 @@ export interface AsBuiltStudy {
   readonly balance: PlaneBalance;
   /** What comes before a throw and before any slip, where that lies outside its target. */
   readonly first: BalanceFirst | undefined;
+  /** Where the edges fly better as measured, and the plan is what should be changed. */
+  readonly better: BetterThanPlan | undefined;
   /** What is crooked, and the flight with it; missing where nothing is, or where it does not glide. */
   readonly turn?: {readonly crooked: Crooked; readonly track: TurnTrack};
   /** Of the plane as measured, or else as planned; empty where neither glides. */
@@ -53,7 +56,7 @@ const stage = memo((design: GliderDesign, steps: Steps): Outcome<AsBuiltStudy> =
   const track = bent && trim.ok ? turnTrack(design, crooked.value, {thrown: rightThrow(trim.value.glide, design.launch)}) : undefined;
   const truths = tolerancesOf(design, steps), before = truths.ok ? truths : tolerancesOf(plan, steps);
   return good({
-    design, built, balance: balance.value, first: balanceFirst(design), sizes: plannedSizes(plan), planned: {plane: planned.value, trim: trimOf(plan)}, plane: plane.value, trim,
+    design, built, balance: balance.value, first: balanceFirst(design), better: betterThanPlan(design), sizes: plannedSizes(plan), planned: {plane: planned.value, trim: trimOf(plan)}, plane: plane.value, trim,
     ...(bent && track?.ok && {turn: {crooked: crooked.value, track: track.value}}), truths: before.ok ? before.value : [],
   });
 });

@@ -4,6 +4,7 @@ import {withValues, type GliderDesign} from '../design/design.js';
 import {slipAngle, slipForAngle, type TailSlipPlace} from '../geometry/fold/tail-slip.js';
 import {good, refused, type Outcome} from '../problem.js';
 import {balanceFirst, type BalanceFirst} from './balance-first.js';
+import {betterThanPlan, type BetterThanPlan} from './better-than-plan.js';
 import {flightOf, tailForSpeed, type TailSetting, type Trim} from './flight.js';
 
 export {asBuilt};
@@ -118,6 +119,8 @@ export interface ShimStudy {
   readonly step?: SlipStep;
   /** What comes before any slip, where the balance lies outside its target. */
   readonly first: BalanceFirst | undefined;
+  /** Where the plan is what should be changed, and not the slips. */
+  readonly better: BetterThanPlan | undefined;
 }
 
 /**
@@ -137,7 +140,7 @@ export function shimStudy(design: GliderDesign, surface: Surface, placing: SlipP
   const lies = measured ? now.value : {...planned.value, height: planned.value.stack.height, angle: planned.value.stackAngle};
   const little = stepOf(design, surface, placing, lies, step);
   return good({
-    surface, planned: planned.value, now: now.value, measured, wing, tail, difference: wing - tail, trim: trimOf(design), first: balanceFirst(design),
+    surface, planned: planned.value, now: now.value, measured, wing, tail, difference: wing - tail, trim: trimOf(design), first: balanceFirst(design), better: betterThanPlan(design),
     ...(slips && {slips}), ...(little && {step: little}),
   });
 }

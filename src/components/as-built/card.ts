@@ -27,11 +27,11 @@ export function card(host: GliderElement, study: AsBuiltStudy, ticks: Ticks): Te
 
 function row(host: GliderElement, study: AsBuiltStudy, truth: Truth, off: Readonly<Partial<Record<TruthId, number>>>, ticks: Ticks): TemplateResult {
   const {truth: words} = host.say(asBuiltWords);
-  const {id, kind, within} = truth, by = off[id], fit = fits(truth, off), matters = id === 'balance' || within <= obvious[kind];
+  const {id, kind, within} = truth, by = off[id], better = id === 'tail' && study.better !== undefined, fit = better || fits(truth, off), matters = id === 'balance' || within <= obvious[kind];
   return html`<tr role="row" data-truth=${id}><th scope="row" role="rowheader"><label><input type="checkbox" part="tick" .checked=${ticks.has(id)} @change=${(e: Event) => {
     if ((e.target as HTMLInputElement).checked) ticks.add(id); else ticks.delete(id);
   }}><span>${words.truths[id].check(target(host, study, id))}
-    ${by === undefined ? nothing : html`<span class="found ${fit === false ? 'bad' : ''}">${id === 'balance' ? words.measuredAt(fine(host, study.balance.behindWing)) : words.measured({off: fine(host, Math.abs(by))})}, ${fit === false ? words.fitsNot : words.fits}</span>`}</span></label></th>
+    ${by === undefined ? nothing : html`<span class="found ${fit === false ? 'bad' : ''}">${id === 'balance' ? words.measuredAt(fine(host, study.balance.behindWing)) : words.measured({off: fine(host, Math.abs(by))})}, ${better ? words.better : fit === false ? words.fitsNot : words.fits}</span>`}</span></label></th>
     <td role="cell">${effect(host, truth)}</td><td role="cell" class="number" data-name=${matters ? words.within : nothing}>${id === 'balance' ? balanceRange(host, study) : matters ? html`±\u00a0${allowance(host, kind, within)}` : words.hardly}</td></tr>`;
 }
 

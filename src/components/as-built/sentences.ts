@@ -29,13 +29,24 @@ export function fits({id, within}: Truth, off: Readonly<Partial<Record<TruthId, 
 
 export function asBuiltAnswer(host: GliderElement, study: AsBuiltStudy): Answer {
   const words = host.say(asBuiltWords);
-  if (study.built.counted.length === 0) return {sentence: [words.nothing, ...begin(host, study)].join(' ')};
+  if (study.built.counted.length === 0) return unmeasured(host, study);
   const off = outOfTrue(study);
-  const known = study.truths.filter((truth) => fits(truth, off) !== undefined), bad = known.filter((truth) => fits(truth, off) === false);
+  const known = study.truths.filter((truth) => fits(truth, off) !== undefined), bad = known.filter((truth) => fits(truth, off) === false && !(truth.id === 'tail' && study.better));
   const balance = study.first && balanceFirstWords(host, study.first);
-  const truth = bad.length > 0 ? words.tooFarOff(bad.map(({id}) => words.names[id])) : known.length > 0 ? words.trueEnough : undefined;
-  const aside = [...balance?.then ?? [], ...truth === undefined ? [] : [truth]].join(' ');
+  const edges = study.better && words.better[study.better.speed];
+  const truth = bad.length > 0 ? words.tooFarOff(bad.map(({id}) => words.names[id])) : known.length > 0 && !edges ? words.trueEnough : undefined;
+  const aside = [...balance?.then ?? [], ...edges === undefined ? [] : [edges], ...truth === undefined ? [] : [truth]].join(' ');
   return {sentence: [...balance ? [balance.sentence] : [], flies(host, study)].join(' '), ...(aside && {aside})};
+}
+
+/** What comes before any measuring, or what to measure first. */
+function unmeasured(host: GliderElement, study: AsBuiltStudy): Answer {
+  const words = host.say(asBuiltWords);
+  if (study.first) {
+    const {sentence, then} = balanceFirstWords(host, study.first);
+    return {sentence: [words.nothing, sentence].join(' '), aside: then.join(' ')};
+  }
+  return {sentence: [words.nothing, ...begin(host, study), ...study.trim.ok ? [] : [notGliding(host, study)]].join(' ')};
 }
 
 /** What to measure first. */
@@ -50,16 +61,20 @@ function begin(host: GliderElement, {truths}: AsBuiltStudy): string[] {
 /** What it does as measured. Where its balance comes first, the tail is not the cure. */
 function flies(host: GliderElement, study: AsBuiltStudy): string {
   const words = host.say(asBuiltWords);
-  const {trim, planned, first} = study;
-  if (!trim.ok) {
-    const [problem] = trim.problems;
-    const length = (name: string): string => host.write(Math.abs(Number(problem?.args?.[name] ?? NaN)), 'length');
-    return {'trim-dives': words.dives(first === undefined ? length('edge') : undefined), 'trim-stalls': words.stalls(first === undefined ? length('edge') : undefined), 'flight-unstable': words.unstable}[problem?.code ?? ''] ?? words.silent;
-  }
+  const {trim, planned} = study;
+  if (!trim.ok) return notGliding(host, study);
   const {speed} = trim.value.glide;
   const by = planned.trim.ok ? speed - planned.trim.value.glide.speed : undefined;
   const beside = by === undefined ? '' : speedOf(host, by) === speedOf(host, 0) ? words.asPlanned : words.offPlan({by: speedOf(host, by), slower: by < 0});
   return `${words.flies(speedOf(host, speed))}${beside}${turning(host, study)}.`;
+}
+
+/** Why it does not glide, with what to do unless the balance comes first. */
+function notGliding(host: GliderElement, {built, trim, first}: AsBuiltStudy): string {
+  const words = host.say(asBuiltWords), how = built.counted.length > 0 ? 'measured' : 'planned';
+  const [problem] = trim.ok ? [] : trim.problems;
+  const edge = first === undefined ? host.write(Math.abs(Number(problem?.args?.['edge'] ?? NaN)), 'length') : undefined;
+  return {'trim-dives': words.dives({how, edge}), 'trim-stalls': words.stalls({how, edge}), 'flight-unstable': words.unstable(how)}[problem?.code ?? ''] ?? words.silent;
 }
 
 /** To which side, of a plane on which something was measured that turns one. */

@@ -35,11 +35,11 @@ function asPlanned(host: GliderTailShim, {surface, planned, slips, trim, first}:
   return [words.set({surface, edge: slips.edge, ...laid(host, slips), ...near}), flies(host, near.planned === undefined ? trim : slips.trim, 'then', first)];
 }
 
-function asMeasured(host: GliderTailShim, {surface, planned, now, slips, trim, first}: ShimStudy): readonly string[] {
+function asMeasured(host: GliderTailShim, {surface, planned, now, slips, trim, first, better}: ShimStudy): readonly string[] {
   const words = host.say(tailShimWords);
   return [
     words.measured({surface, angle: now.angle === 0 ? undefined : host.angleWords(now.angle)}), flies(host, trim, 'now', first),
-    ...first ? [] : [slips ? words.towards[slips.how]({edge: slips.edge, ...laid(host, slips), ...nearest(host, slips, planned.angle), does: does(host, slips.trim)}) : words.asPlanned],
+    ...first ? [] : [slips && better ? words.better[better.speed]({does: does(host, better.planned), glides: better.planned.ok}) : slips ? words.towards[slips.how]({edge: slips.edge, ...laid(host, slips), ...nearest(host, slips, planned.angle), does: does(host, slips.trim)}) : words.asPlanned],
   ];
 }
 

@@ -30,6 +30,7 @@ const shortNames = {
 /** Dimensions that change nothing here. */
 const notRead = /^(name$|launch\.|built\.(bow|leftTip|rightTip)|board\.(length|width|margin|gap))/;
 const first = ['arrangement.tailIncidence', 'arrangement.wingIncidence'] as const satisfies readonly DimensionPath[];
+const incidence = {tail: first[0], wing: first[1]} as const;
 const others = ['tail.chord', 'wing.chord', 'board.thickness', 'ballast.masses', 'measured.mass', 'measured.balance', 'arrangement.wingAt'] as const satisfies readonly DimensionPath[];
 const surfaces = ['tail', 'wing'] as const satisfies readonly Surface[];
 const edges = {tail: ['built.tailFront', 'built.tailRear'], wing: ['built.wingFront', 'built.wingRear']} as const satisfies Readonly<Record<Surface, readonly DimensionPath[]>>;
@@ -58,7 +59,7 @@ const loadWorking = () => import('./working.js');
  * @csspart answer - The sentence to act on.
  * @csspart aside - What follows from it.
  * @csspart figure - The picture.
- * @csspart button - Sets the tail for a speed.
+ * @csspart button - Sets the tail for a speed, or makes a plan of what was measured.
  * @csspart question - The fields.
  * @csspart field - A label with its field and what is wrong with it.
  * @csspart input - The native input of a field.
@@ -197,6 +198,7 @@ export class GliderTailShim extends Calculator<ShimStudy> {
       </fieldset>
       <fieldset class="fields"><legend>${words.edgeLegend}</legend>
         ${edges[this.#surface].map((path, i) => this.fields.of(path, {disabled: this.locked(path), fine: true, label: i === 0 ? words.frontHeight : words.rearHeight}))}
+        ${good?.better && good.slips ? html`<button type="button" part="button" ?disabled=${this.locked(incidence[this.#surface])} @click=${() => { this.#planSo(good); }}>${words.planSo}</button>` : nothing}
       </fieldset>
       <fieldset class="fields"><legend>${words.speedLegend}</legend>
         ${this.#wanted.render(words.wanted, again, setting && !setting.ok ? setting.problems[0] : undefined)}
@@ -245,9 +247,15 @@ export class GliderTailShim extends Calculator<ShimStudy> {
     this.dispatchEvent(new Event('change', {bubbles: true}));
   }
 
+  /** What was measured stays measured, and is as planned then. */
+  #planSo({now}: ShimStudy): void {
+    this.#take({ok: true, value: now.angle});
+    this.dispatchEvent(new Event('change', {bubbles: true}));
+  }
+
   /** Asks for an angle that was found, or says why there is none. */
   #take(angle: Outcome<number>): void {
-    const path = this.#surface === 'tail' ? 'arrangement.tailIncidence' : 'arrangement.wingIncidence';
+    const path = incidence[this.#surface];
     const wrong = angle.ok ? checkValue(path, angle.value) : undefined;
     this.#asked = !angle.ok ? angle.problems : wrong ? [wrong] : [];
     if (angle.ok && !wrong) {

@@ -1,7 +1,9 @@
-import type {asBuiltWords} from '../en/as-built.js';
+import type {asBuiltWords, How} from '../en/as-built.js';
 
 const slower = (is: boolean): string => (is ? 'langsamer' : 'schneller');
 const side = (way: 'left' | 'right'): string => (way === 'left' ? 'links' : 'rechts');
+
+const how = (one: How): string => one === 'measured' ? 'Wie gemessen' : 'Wie geplant';
 
 const words: typeof asBuiltWords.en = {
   heading: 'Wie gebaut: Was gemessen ist, zählt',
@@ -18,12 +20,16 @@ const words: typeof asBuiltWords.en = {
   hardlyTurns: (way) => `, und kurvt so wenig nach ${side(way)}, dass es niemand sieht`,
   rollsOver: (way) => `, und rollt nach **${side(way)}** ab: vor dem ersten Wurf gerade richten`,
   steepTurn: (way) => `, und kurvt steiler nach **${side(way)}**, als sich hier verfolgen lässt: vor dem ersten Wurf gerade richten`,
-  dives: (edge) => `Wie gemessen ginge er nur in den **Sturzflug**${edge === undefined ? '.' : `: vor dem ersten Wurf die Hinterkante des Höhenleitwerks um **${edge}** anheben.`}`,
-  stalls: (edge) => `Wie gemessen **risse** die Strömung nur **ab**${edge === undefined ? '.' : `: vor dem ersten Wurf die Hinterkante des Höhenleitwerks um **${edge}** senken.`}`,
-  unstable: 'Wie gemessen **fängt er sich nicht** von selbst.',
+  dives: (a) => `${how(a.how)} ginge er nur in den **Sturzflug**${a.edge === undefined ? '.' : `: vor dem ersten Wurf die Hinterkante des Höhenleitwerks um **${a.edge}** anheben.`}`,
+  stalls: (a) => `${how(a.how)} **risse** die Strömung nur **ab**${a.edge === undefined ? '.' : `: vor dem ersten Wurf die Hinterkante des Höhenleitwerks um **${a.edge}** senken.`}`,
+  unstable: (by) => `${how(by)} **fängt er sich nicht** von selbst.`,
   silent: 'Was er wie gemessen tut, lässt sich noch nicht berechnen.',
   tooFarOff: (what) => `Ungenauer, als er verträgt: ${what.join(', ')}.`,
   trueEnough: 'Was gemessen ist, ist genau genug.',
+  better: {
+    slower: 'Die Leitwerkskanten sind so besser als geplant, denn wie geplant ist er schneller als nötig: sie lassen und den Plan ändern, den Einstellwinkel des Leitwerks.',
+    faster: 'Die Leitwerkskanten sind so besser als geplant, denn wie geplant reißt die Strömung leicht ab: sie lassen und den Plan ändern, den Einstellwinkel des Leitwerks.',
+  },
   names: {
     'hollow': 'Hohlraum', 'tail': 'Leitwerkskanten', 'balance': 'Schwerpunkt', 'nose': 'Ballast', 'tips': 'Flügelspitzen', 'skew': 'schräger Flügel', 'bow': 'krummer Rumpf',
     'tip-weight': 'schwere Spitze', 'fin': 'Seitenleitwerke', 'twist': 'verwundener Flügel',
@@ -63,6 +69,7 @@ const words: typeof asBuiltWords.en = {
     measured: (a) => `gemessen: ${a.off} daneben`,
     fits: 'genau genug', fitsNot: 'zu weit daneben',
     criterion: (a) => `Klein genug heißt hier: die Geschwindigkeit auf ${a.speed} genau und kein Kreis unter ${a.across} Durchmesser bei der Landung; beim Schwerpunkt der Bereich, in dem sich der Gleiter gut von selbst fängt. Übliche Praxis, ohne Quelle.`,
+    better: 'besser als geplant',
     none: 'Die Karte kommt mit einem Gleiter, der gleitet: zuerst richten, was die Antwort nennt.',
   },
   form: {

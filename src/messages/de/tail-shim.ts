@@ -26,6 +26,11 @@ const words: typeof tailShimWords.en = {
     'more': (a) => `Für den Plan **${a.stack}** (${a.height}) **mehr** unter die **${edgeOf(a.edge)}** legen: ${then(a)}`,
     'less': (a) => `Für den Plan **${a.stack}** (${a.height}) unter der **${edgeOf(a.edge)} herausnehmen**: ${then(a)}`,
   },
+  better: {
+    slower: (a) => `Der geplante Gleiter ${a.does}${a.glides ? ', schneller als nötig' : ''}: **die Streifen lassen** und den Plan ändern.`,
+    faster: (a) => `Der geplante Gleiter ${a.does}${a.glides ? ', kurz bevor die Strömung abreißt' : ''}: **die Streifen lassen** und den Plan ändern.`,
+  },
+  planSo: 'Das zum Plan machen',
   asPlanned: 'Das ist wie geplant.',
   up: (angle) => `${angle} nach oben`, down: (angle) => `${angle} nach unten`,
   flies: {

@@ -21,6 +21,9 @@ const truths: Readonly<Record<TruthId, TruthWords>> = {
   'twist': {check: () => 'Both halves of the wing at the same angle', step: (step) => `one rear edge ${step} lower`},
 };
 
+/** The plane as somebody measured it, or as the plan has it. */
+export type How = 'measured' | 'planned';
+
 export const asBuiltWords = topic('as-built', {
   heading: 'As built: what you measure counts',
   waiting: 'What your measurements do is worked out as soon as the flight model has arrived.',
@@ -36,12 +39,16 @@ export const asBuiltWords = topic('as-built', {
   hardlyTurns: (way: 'left' | 'right') => `, and turns ${way} so little that nobody sees it`,
   rollsOver: (way: 'left' | 'right') => `, and rolls over to the **${way}**: straighten it before you throw it`,
   steepTurn: (way: 'left' | 'right') => `, and turns **${way}** more steeply than can be followed here: straighten it before you throw it`,
-  dives: (edge: string | undefined) => `As measured it would only **dive**${edge === undefined ? '.' : `: raise the rear edge of the tailplane by **${edge}** before you throw it.`}`,
-  stalls: (edge: string | undefined) => `As measured it would only **stall**${edge === undefined ? '.' : `: lower the rear edge of the tailplane by **${edge}** before you throw it.`}`,
-  unstable: 'As measured it would **not steady itself**.',
+  dives: (a: {how: How; edge: string | undefined}) => `As ${a.how} it would only **dive**${a.edge === undefined ? '.' : `: raise the rear edge of the tailplane by **${a.edge}** before you throw it.`}`,
+  stalls: (a: {how: How; edge: string | undefined}) => `As ${a.how} it would only **stall**${a.edge === undefined ? '.' : `: lower the rear edge of the tailplane by **${a.edge}** before you throw it.`}`,
+  unstable: (how: How) => `As ${how} it would **not steady itself**.`,
   silent: 'What it does as measured cannot be worked out yet.',
   tooFarOff: (what: readonly string[]) => `Further out of true than it bears: ${what.join(', ')}.`,
   trueEnough: 'What was measured is true enough.',
+  better: {
+    slower: 'The edges of the tail are better so than planned, where it is faster than it has to be: leave them and change the plan, the tail’s angle.',
+    faster: 'The edges of the tail are better so than planned, where it is close to its stall: leave them and change the plan, the tail’s angle.',
+  },
   names: {
     'hollow': 'the hollow', 'tail': 'the edges of the tail', 'balance': 'the balance', 'nose': 'the nose weight', 'tips': 'the tips', 'skew': 'the wing, askew', 'bow': 'the body, bowed',
     'tip-weight': 'a heavy tip', 'fin': 'the fins', 'twist': 'the wing, twisted',
@@ -70,6 +77,7 @@ export const asBuiltWords = topic('as-built', {
     measured: (a: {off: string}) => `measured: off by ${a.off}`,
     fits: 'true enough', fitsNot: 'too far off',
     criterion: (a: {speed: string; across: string}) => `Small enough here means: the speed within ${a.speed}, and no circle less than ${a.across} across where it lands; for the balance, the range in which the plane steadies itself well. Common practice, no source.`,
+    better: 'better than planned',
     none: 'The card comes with a plane that glides: put right first what the answer says.',
   },
   form: {

@@ -36,6 +36,12 @@ export const tailShimWords = topic('tail-shim', {
     'more': (a: Towards) => `For the plan put **${a.stack}** (${a.height}) **more** under its **${a.edge} edge**: ${then(a)}`,
     'less': (a: Towards) => `For the plan take **${a.stack}** (${a.height}) **out** from under its **${a.edge} edge**: ${then(a)}`,
   },
+  /** Where the slips were advised, and the plan has not followed. */
+  better: {
+    slower: (a: {does: string; glides: boolean}) => `As planned it ${a.does}${a.glides ? ', faster than it has to' : ''}: **leave the slips** and change the plan.`,
+    faster: (a: {does: string; glides: boolean}) => `As planned it ${a.does}${a.glides ? ', close to its stall' : ''}: **leave the slips** and change the plan.`,
+  },
+  planSo: 'Make this the plan',
   asPlanned: 'That is as planned.',
   up: (angle: string) => `${angle} up`, down: (angle: string) => `${angle} down`,
   flies: {

@@ -62,7 +62,7 @@ const rowOf = (element: GliderAsBuilt, id: string): HTMLElement => there(element
 
 describe('<glider-as-built>', () => {
   it('says what to measure first while nothing is measured', async () => {
-    const slow = await gliding();
+    const slow = await fixture<GliderAsBuilt>(html`<glider-as-built units="metric" masses="31g@15mm" tail-angle="-2.3°"></glider-as-built>`);
     expect(text(slow, 'answer')).to.contain('Begin with the edges of the tail: 1 mm higher, and it no longer glides.');
     expect(tidy(rowOf(slow, 'tail').textContent)).to.contain('1 mm higher: does not glide');
     const element = await fixture<GliderAsBuilt>(html`<glider-as-built units="metric" masses="31g@15mm" tail-angle="-1.2°"></glider-as-built>`);
@@ -72,6 +72,14 @@ describe('<glider-as-built>', () => {
       .and.to.contain(`${Math.abs(first?.glide?.speed ?? NaN).toFixed(1)} m/s slower`);
     expect(there(element.shadowRoot?.querySelector<HTMLButtonElement>('.forget')).disabled).to.equal(true);
     expect(tidy(element.shadowRoot?.querySelector('.caution')?.textContent)).to.contain('away from faces, eyes and roads');
+  });
+
+  it('says what comes before any measuring: the balance, or the tail of a plane that does not glide', async () => {
+    const bare = await fixture<GliderAsBuilt>(html`<glider-as-built units="metric"></glider-as-built>`);
+    expect(text(bare, 'answer')).to.match(/^Nothing has been measured yet, so the plan counts\. Balance it first: it balances .* put [\d.]+ g 15 mm behind the nose\./).and.not.to.contain('Begin with');
+    const diving = await fixture<GliderAsBuilt>(html`<glider-as-built units="metric" masses="33g@15mm" tail-angle="3°"></glider-as-built>`);
+    expect(text(diving, 'answer')).to.match(/^Nothing has been measured yet, so the plan counts\. As planned it would only dive: raise the rear edge of the tailplane by [\d.]+ mm before you throw it\./);
+    expect(tidy(diving.shadowRoot?.textContent)).to.contain('put right first what the answer says');
   });
 
   it('flies the plane as measured, beside its plan', async () => {

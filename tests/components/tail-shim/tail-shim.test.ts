@@ -1,7 +1,10 @@
 import {expect, fixture, html} from '@open-wc/testing';
 import {sendKeys} from '@web/test-runner-commands';
+import {tailCall} from '../../../src/calc/flight/calls.js';
+import {flightOf} from '../../../src/calc/flight/flight.js';
 import type {ShimStudy} from '../../../src/calc/flight/slips.js';
 import type {GliderTailShim} from '../../../src/components/tail-shim/define.js';
+import '../../../src/components/as-built/define.js';
 import '../../../src/components/tail-shim/define.js';
 import '../../../src/components/design/define.js';
 import {until} from '../../until.js';
@@ -50,6 +53,31 @@ describe('<glider-tail-shim>', () => {
     expect(text(element, 'answer')).to.contain(`${element.stackWords(stack)} (${(1e3 * stack.height).toFixed(1)} mm)`);
     expect(text(element, 'aside')).to.contain('what counts is the difference, 1.2°').and.to.contain('Another 1 mm of slips under the rear edge of the tailplane raises that edge by 1.1 mm');
     expect(tidy(element.shadowRoot?.querySelector('.caution')?.textContent)).to.contain('away from faces, eyes and roads');
+  });
+
+  it('sends nobody back who laid the slips that were advised, and makes a plan of them', async () => {
+    const page = await fixture(html`<div><glider-design id="tern" units="metric" ballast-masses="34g@15mm" built-tail-front="0 mm"></glider-design>
+      <glider-tail-shim design="tern"></glider-tail-shim><glider-as-built design="tern"></glider-as-built></div>`);
+    const element = there(page.querySelector('glider-tail-shim')), built = there(page.querySelector('glider-as-built'));
+    await until(() => element.result.ok && built.result.ok);
+    const {design} = element.state, flight = flightOf(design), call = flight.ok ? tailCall(flight.value) : undefined;
+    if (!call) throw new Error('the plan asks for nothing');
+    const answers = (): string => `${text(element, 'answer')} ${tidy(built.shadowRoot?.textContent)}`;
+    await type(element, 'field-built.tailRear', `${(1e3 * call.rise).toFixed(1)} mm`);
+    await until(() => answers().includes('better than planned'));
+    expect(answers()).to.match(/As planned it flies at about .* m\/s, faster than it has to: leave the slips and change the plan\./).and.to.contain('The edges of the tail are better so than planned');
+    expect(answers()).not.to.match(/For the plan take|too far off|Further out of true/);
+    const button = there([...element.shadowRoot?.querySelectorAll('button') ?? []].find(({textContent}) => textContent === 'Make this the plan'));
+    const before = studyOf(element).now.angle;
+    button.click();
+    await until(() => answers().includes('That is as planned'));
+    expect(element.state.design.arrangement.tailIncidence).to.be.closeTo(before, 1e-9);
+    expect(element.state.design.built.tailRear).to.be.closeTo(call.rise, 5.1e-5);
+    expect(answers()).to.contain('true enough').and.not.to.contain('better than planned');
+    // the other way it is out of true
+    await type(element, 'field-built.tailRear', '0 mm');
+    await until(() => /Further out of true than it bears: the edges of the tail/.test(answers()));
+    expect(text(element, 'answer')).to.contain('For the plan put');
   });
 
   it('sets the angle from a stack', async () => {
