@@ -31,8 +31,12 @@ export const calculatorStyles = css`
   @media (pointer: coarse) { button { min-block-size: 44px; } summary { padding-block: .6rem; min-block-size: 44px; box-sizing: border-box; } }
   @media print {
     .stale, button, .handles, [part='question'], details:not([open]) { display: none; }
-    h3 { break-after: avoid; }
-    .answer, figure, tr { break-inside: avoid; }
+    /* the rule keeps to its heading, and a picture to one page of A4 or Letter with its heading above it */
+    .card:has(h3) { border-block-start: 0; padding-block-start: 0; }
+    h3 { break-after: avoid; break-inside: avoid; border-block-start: 1.5px solid var(--_ink); padding-block-start: .8rem; }
+    .answer, figure, tr, .caution { break-inside: avoid; }
+    caption { break-after: avoid; }
+    .sheet svg { max-block-size: 21cm; }
   }
   @media (forced-colors: active) { .q:focus-within { border-color: Highlight; } .stale { color: GrayText; opacity: 1; } }
 `;

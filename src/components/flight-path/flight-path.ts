@@ -98,6 +98,7 @@ export class GliderFlightPath extends Calculator<ThrowStudy> {
     .flights { overflow-x: auto; }
     .flights table { min-inline-size: 0; inline-size: 100%; }
     .flights :is(th, td) { padding-inline-end: .7rem; }
+    @media print { .moment { display: none; } }
     .flights :is(th, td):last-child { padding-inline-end: 0; }
     @container (max-width: 24rem) { .flights table { font-size: .8em; } .flights :is(th, td) { padding-inline-end: .4rem; } }
     @container (min-width: 30rem) { .moment output { min-block-size: 1.5em; } }

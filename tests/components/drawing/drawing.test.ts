@@ -43,7 +43,31 @@ async function drag(element: GliderDrawing, key: string, dx: number, dy: number)
   await element.updateComplete;
 }
 
+/** Lays an element out by its rules for print, in engines that cannot be told to. */
+function asPrinted(element: GliderDrawing): void {
+  const root = element.shadowRoot;
+  if (!root) throw new Error('not drawn');
+  const sheet = new CSSStyleSheet();
+  const printed = root.adoptedStyleSheets.flatMap(({cssRules}) => [...cssRules]).filter((rule): rule is CSSMediaRule => rule instanceof CSSMediaRule && rule.conditionText === 'print');
+  sheet.replaceSync(printed.flatMap(({cssRules}) => [...cssRules]).map(({cssText}) => cssText).join('\n'));
+  root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
+}
+
 describe('<glider-drawing>', () => {
+  it('fits one printed page with its heading, and shows no handles there', async () => {
+    const box = await fixture(html`<div style="inline-size: 190mm"><glider-drawing lang="en" units="metric"></glider-drawing></div>`);
+    const element = box.querySelector<GliderDrawing>('glider-drawing');
+    if (!element) throw new Error('no drawing');
+    const svg = await drawn(element);
+    const page = 259 * 96 / 25.4;
+    expect(svg.getBoundingClientRect().height, 'else the test shows nothing').to.be.greaterThan(page);
+    asPrinted(element);
+    expect(element.getBoundingClientRect().height).to.be.lessThan(page);
+    const {left, right} = svg.getBoundingClientRect();
+    expect(right - left).to.be.closeTo(190 * 96 / 25.4, 1);
+    expect(handles(element).every((handle) => handle.getClientRects().length === 0)).to.equal(true);
+  });
+
   it('draws the page’s glider and follows it', async () => {
     const host = await fixture<HTMLElement>(html`<div><glider-design name="Halfpenny" wing-span="700 mm" wing-joints="10° @ 210 mm"><glider-drawing></glider-drawing></glider-design></div>`);
     const element = host.querySelector('glider-drawing');
