@@ -169,6 +169,11 @@ export class GliderCamberShim extends Calculator<WingFold> {
     return path ? this.fields.of(path, {disabled: this.locked(path)}) : nothing;
   }
 
+  /** Seen without opening the working, and whatever is hidden: the answer asks for a blade. */
+  protected override renderTakeaway({folds}: WingFold): TemplateResult | typeof nothing {
+    return folds.some((angle) => angle !== 0) ? html`<p class="caution">${this.say(camberWords).caution}</p>` : nothing;
+  }
+
   protected override renderWorking(fold: WingFold): TemplateResult | undefined {
     return later(this, loadWorking)?.renderCamberWorking(this, fold);
   }

@@ -16,7 +16,6 @@ export function renderCamberWorking(host: GliderCamberShim, fold: WingFold): Tem
   const why = several ? words.because.several : wing.propped === 'crest' ? words.because.crest
     : wing.foldFace === 'opening' ? `${words.because.opening} ${words.because[wing.propPlace]}` : words.because[wing.propPlace];
   return html`<p class="source">${words.how[wing.foldFace]} ${words.faces[wing.foldFace]}</p>
-    <p class="caution">${words.caution}</p>
     ${several || fold.panels.length < 2 ? nothing : renderFold(host, fold)}
     <p class="source">${why}</p>
     ${fold.panels.length === 2 ? renderCamber(host, fold) : nothing}

@@ -221,6 +221,11 @@ export class GliderDihedralAngle extends Calculator<Solved> {
     return this.#words.off[propped === 'panel' ? 'panel' : 'halves']({step: this.#length(step), angle: this.#angle(perMillimetre * step / 1e-3)});
   }
 
+  /** Seen without opening the working, and whatever is hidden: the answer asks for a blade. */
+  protected override renderTakeaway({dihedral: {joints}}: Solved): TemplateResult | typeof nothing {
+    return joints.length > 0 ? html`<p class="caution">${this.#words.caution}</p>` : nothing;
+  }
+
   protected override renderWorking(solved: Solved): TemplateResult | undefined {
     return later(this, loadWorking)?.renderDihedralWorking(this, solved);
   }

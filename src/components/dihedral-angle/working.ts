@@ -32,8 +32,7 @@ export function renderDihedralWorking(host: GliderElement, {dihedral, wing, boar
   const {joints} = dihedral;
   const inOrder = [...joints].reverse();
   return html`
-    ${joints.length === 0 ? nothing : html`<p class="source">${words.how[wing.jointFace]}${wing.creases.length > 0 ? ` ${words.slit[wing.jointFace]}` : nothing}</p>
-      <p class="caution">${words.caution}</p>`}
+    ${joints.length === 0 ? nothing : html`<p class="source">${words.how[wing.jointFace]}${wing.creases.length > 0 ? ` ${words.slit[wing.jointFace]}` : nothing}</p>`}
     ${inOrder.map((joint, order) => html`${joints.length > 1 ? html`<p><b>${words.step(order + 1, host.write(joint.at, 'length'))}</b></p>` : nothing}
       ${jointWorking(host, joint, wing, thickness, crests?.[joints.indexOf(joint)])}`)}
     ${flownWorking(host, dihedral)}

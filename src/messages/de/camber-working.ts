@@ -9,7 +9,6 @@ const words: typeof camberWorkingWords.en = {
     closing: 'Was auf dem Tisch oben liegt, ist im Flug die Unterseite.',
     opening: 'Was auf dem Tisch oben liegt, ist im Flug die Unterseite.',
   },
-  caution: 'Heißkleber verbrennt die Haut, und eine frische Klinge rutscht ab: von den Fingern weg schneiden, auf einer Matte, und die Regeln des Raums und der Aufsicht einhalten.',
   rows: {
     fold: 'Knickwinkel', camber: 'Wölbung, bezogen auf die wahre Profiltiefe', camberHeight: 'Höhe des Scheitels', crestAt: 'Scheitel hinter der Vorderkante', chord: 'Wahre Profiltiefe, geknickt',
     stack: 'Höhe des Stapels', rise: 'Höhe der freien Kante', contact: 'Vom Falz bis zur Berührung', groove: 'Nut, die zugeht, mindestens', slot: 'Schlitz, der aufgeht', glue: 'Querschnitt, der mit Kleber zu füllen ist',

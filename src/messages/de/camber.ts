@@ -58,6 +58,7 @@ const words: typeof camberWords.en = {
   crease: 'Falz',
   creases: 'Falze ab der Vorderkante',
   flatPanel: 'liegt flach',
+  caution: 'Heißkleber verbrennt die Haut, und eine frische Klinge rutscht ab: von den Fingern weg schneiden, auf einer Matte, und die Regeln des Raums und der Aufsicht einhalten.',
 };
 
 export default words;

@@ -9,7 +9,6 @@ const words: typeof dihedralWorkingWords.en = {
     closing: 'Eine Deckschicht, die schon für die Wölbung geknickt ist, knickt nicht noch einmal quer dazu: Am Scheitel die Deckschicht im Knick schlitzen und der Nut nach beschneiden.',
     opening: 'Eine Deckschicht, die schon für die Wölbung geknickt ist, knickt nicht noch einmal quer dazu: Sie bleibt nur am Scheitel heil, davor und dahinter schlitzen.',
   },
-  caution: 'Heißkleber verbrennt die Haut, und eine frische Klinge rutscht ab: von den Fingern weg schneiden, auf einer Matte, und die Regeln des Raums und der Aufsicht einhalten.',
   step: (order, where) => `${String(order)}. Knick ${where}`,
   rows: {
     joint: (n) => `Knick ${String(n)}`,

@@ -60,6 +60,7 @@ const words: typeof dihedralWords.en = {
   picture: (a) => `Vorderansicht des halben Flügels auf dem Tisch. ${a.joints} Darunter der ganze Flügel im Flug, ${a.flown} von Ende zu Ende, die Flügelenden ${a.rise} hoch.`,
   pictureFlat: 'Vorderansicht des Flügels: flach von Ende zu Ende.',
   pictureJoint: (a) => `Knick ${a.at} ab Mitte, gestützt auf einen ${a.block} hohen Klotz, der Flügelteil ${a.angle} schräg zum Tisch.`,
+  caution: 'Heißkleber verbrennt die Haut, und eine frische Klinge rutscht ab: von den Fingern weg schneiden, auf einer Matte, und die Regeln des Raums und der Aufsicht einhalten.',
 };
 
 export default words;

@@ -9,7 +9,6 @@ export const camberWorkingWords = topic('camber-working', {
     closing: 'The side that faces you on the bench will be the underside in flight.',
     opening: 'The side that faces you on the bench will be the underside in flight.',
   },
-  caution: 'Hot glue burns and a fresh blade slips: cut away from your fingers, on a mat, and keep to the rules of your room and of whoever supervises it.',
   rows: {
     fold: 'Fold', camber: 'Camber over the true chord', camberHeight: 'Height of the crest', crestAt: 'Crest behind the front edge', chord: 'True chord, as folded',
     stack: 'Height of the stack', rise: 'Rise of the free edge', contact: 'From the crease to where it touches', groove: 'Groove to close, at least', slot: 'Slit that opens', glue: 'Cross-section left to fill with glue',

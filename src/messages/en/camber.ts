@@ -63,4 +63,5 @@ export const camberWords = topic('camber', {
   crease: 'crease',
   creases: 'Creases from the front edge',
   flatPanel: 'lies flat',
+  caution: 'Hot glue burns and a fresh blade slips: cut away from your fingers, on a mat, and keep to the rules of your room and of whoever supervises it.',
 });

@@ -10,7 +10,6 @@ export const dihedralWorkingWords = topic('dihedral-working', {
     closing: 'A skin that is already folded for camber cannot fold across itself: slit the hinge skin at the crest and trim it to the groove.',
     opening: 'A skin that is already folded for camber cannot fold across itself: it stays whole only at the crest, so slit it ahead of the crest and behind.',
   },
-  caution: 'Hot glue burns and a fresh blade slips: cut away from your fingers, on a mat, and keep to the rules of your room and of whoever supervises it.',
   step: (order: number, where: string) => `${String(order)}. Joint ${where}`,
   rows: {
     joint: (n: number) => `Joint ${String(n)}`,

@@ -77,4 +77,5 @@ export const dihedralWords = topic('dihedral', {
   picture: (a: {joints: string; flown: string; rise: string}) => `Front view of half the wing on the bench. ${a.joints} Below, the whole wing as it flies, ${a.flown} from tip to tip, its tips ${a.rise} high.`,
   pictureFlat: 'Front view of the wing: flat from tip to tip.',
   pictureJoint: (a: {at: string; block: string; angle: string}) => `Joint ${a.at} from the middle, propped on a block ${a.block} high, the panel at ${a.angle} to the bench.`,
+  caution: 'Hot glue burns and a fresh blade slips: cut away from your fingers, on a mat, and keep to the rules of your room and of whoever supervises it.',
 });

@@ -30,6 +30,16 @@ describe('<glider-camber-shim>', () => {
     expect(text(element, 'answer')).to.contain('2 layers of board, 10 mm').and.to.contain('8.2°');
   });
 
+  it('warns of blade and glue without its working, its picture and its fields, and not of a wing that is not cut', async () => {
+    const element = await fixture<GliderCamberShim>(html`<glider-camber-shim lang="en" chord="115 mm" crease="45 mm" stack="10 mm" hide="working picture question"></glider-camber-shim>`);
+    const caution = (): string => element.shadowRoot?.querySelector('.caution')?.textContent ?? '';
+    expect(caution()).to.match(/Hot glue burns.*cut away from your fingers.*supervises/);
+    element.crease = '';
+    await element.updateComplete;
+    expect(element.result.ok).to.equal(true);
+    expect(caution()).to.equal('');
+  });
+
   it('goes back from a wanted camber to a stack that gives it', async () => {
     const element = await fixture<GliderCamberShim>(html`<glider-camber-shim chord="115 mm" crease="45 mm" from="camber" camber="4.5 %"></glider-camber-shim>`);
     const {result} = element;

@@ -41,6 +41,16 @@ const firstJoint = ({result}: GliderDihedralAngle) => {
 };
 
 describe('<glider-dihedral-angle>', () => {
+  it('warns of blade and glue without its working, its picture and its fields, and not of a wing without a joint', async () => {
+    const element = await fixture<GliderDihedralAngle>(html`<glider-dihedral-angle lang="en" units="metric" hide="working picture question"></glider-dihedral-angle>`);
+    const caution = (): string => element.shadowRoot?.querySelector('.caution')?.textContent ?? '';
+    expect(caution()).to.match(/Hot glue burns.*cut away from your fingers.*supervises/);
+    element.joints = '';
+    await element.updateComplete;
+    expect(element.result.ok).to.equal(true);
+    expect(caution()).to.equal('');
+  });
+
   it('answers from its own attributes: a 190 mm panel at 12° needs a block of 190 sin 12°', async () => {
     const element = await fixture<GliderDihedralAngle>(html`<glider-dihedral-angle span="640 mm" joints="12° @ 130 mm"></glider-dihedral-angle>`);
     expect(firstJoint(element).block).to.be.closeTo(0.19 * Math.sin(Math.PI / 15), 1e-12);
