@@ -62,11 +62,12 @@ export function doing(host: GliderElement, plan: BalancePlan, choice: string): s
   const needed = remedy.ok ? remedy.value : undefined;
   const on = weights.ok ? weights.value?.on : undefined;
   const place = (at: number): Place => placeWords(needed?.end ?? 'nose', at, design.body.length, host);
-  const elsewhere = whole?.ok && whole.value.exact && on && Math.abs(whole.value.place - on.at) > 1e-3;
+  // of pieces that do not come to the middle, it is said only where they lie clearly elsewhere
+  const elsewhere = whole?.ok && on && Math.abs(whole.value.place - on.at) > (whole.value.exact ? 1e-3 : 5e-3);
   return host.say(weightsWords).then([
     ...heavy === 'neither' ? [] : takeWords(host, off, heavy, design),
     ...!advice || !needed ? [] : [words.put({
-      ...place(advice.place), what: weightWords(host, plan, choice), like: elsewhere ? {...place(on.at), mass: host.write(on.mass, 'mass')} : undefined,
+      ...place(advice.place), what: weightWords(host, plan, choice), like: elsewhere ? {...place(on.at), mass: host.write(on.mass, 'mass'), about: !whole.value.exact} : undefined,
     })],
   ]);
 }

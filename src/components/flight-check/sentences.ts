@@ -64,7 +64,7 @@ function flyingWords(host: GliderElement, check: FlightCheck): Answer {
       : words.flies({aim: aimWords(host, {angle: -glide.angle, height: design.launch.height}), speed: speed(host, glide.speed), ratio: words.range(ratio(host, glide.ratio.least), ratio(host, glide.ratio.most))}),
     aside: [
       ...call ? [words.then(there)] : [],
-      words.sinks({sink: sinkWords(host, sink), margin: share(host, plane.margin)}),
+      words.sinks({now: call !== undefined, sink: sinkWords(host, sink), margin: share(host, plane.margin)}),
       ...better ? [(advised === best ? words.better : words.flatter)({up: rise > 0, by: slipWords(host, rise), ...there})] : [],
       out.length > 0 ? words.out(out) : words.allUsual,
     ].join(' '),

@@ -28,7 +28,7 @@ const words: typeof balanceWords.en = {
   range: (from, to) => `${from} bis ${to}`,
   onTarget: (a) => `${balances(a)}, im Zielbereich von **${a.target}**: Ballast ist nicht nötig.`,
   change: (a) => `${balances(a)}; ${a.doing}, dann liegt er bei **${a.then}**, ${a.middle ? 'mitten im' : 'im'} Zielbereich von ${a.target}.`,
-  put: (a) => `**${a.what}** ${where(a)}${a.like === undefined ? '' : ` (das wirkt wie ${a.like.mass} ${where(a.like)})`} anbringen`,
+  put: (a) => `**${a.what}** ${where(a)}${a.like === undefined ? '' : ` (das wirkt ${a.like.about ? 'etwa ' : ''}wie ${a.like.mass} ${where(a.like)})`} anbringen`,
   noWay: (a) => `${balances(a)}, der Gleiter ist ${a.heavy === 'nose' ? 'kopflastig' : 'schwanzlastig'}: Der Schwerpunkt soll bei **${a.target}** liegen.`,
   off: {tail: (d) => `Das ist ${d} zu weit hinten: Der Gleiter ist schwanzlastig.`, nose: (d) => `Das ist ${d} zu weit vorn: Der Gleiter ist kopflastig.`},
   margin: (margin) => `Das Stabilitätsmaß ist ${margin} der mittleren Profiltiefe.`,

@@ -69,7 +69,7 @@ const words: typeof flightCheckWords.en = {
     slower: (a) => `Er wird fliegen, aber mit **etwa ${a.speed}**, schneller als nötig: für einen leichteren Wurf und flacheres Gleiten die Hinterkante des Leitwerks **etwa ${a.by}** anheben.`,
     faster: (a) => `Er wird fliegen, aber mit **etwa ${a.speed}**, kurz bevor die Strömung abreißt: die Hinterkante des Leitwerks **etwa ${a.by}** senken, damit er bei langsamem Wurf oder einer Bö nicht durchsackt.`,
   },
-  sinks: (a) => `Er sinkt mit ${a.sink}; das Stabilitätsmaß ist etwa ${a.margin} der mittleren Profiltiefe.`,
+  sinks: (a) => `${a.now ? 'So, wie er ist, sinkt er' : 'Er sinkt'} mit ${a.sink}; das Stabilitätsmaß ist etwa ${a.margin} der mittleren Profiltiefe.`,
   better: (a) =>
     `Mit der Hinterkante des Leitwerks ${a.by} ${a.up ? 'höher' : 'tiefer'} flöge er am flachsten, etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert, mit etwa ${a.speed}.`,
   flatter: (a) =>

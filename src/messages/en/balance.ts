@@ -34,8 +34,8 @@ export const balanceWords = topic('balance', {
   change: (a: Now & {doing: string; then: string; target: string; middle: boolean}) =>
     `${balances(a)}; ${a.doing}, and it balances at **${a.then}**, ${a.middle ? 'in the middle of' : 'inside'} ${a.target}.`,
   /** Whole pieces come out even at a place of their own; `like` is what would do the same where weights go on this plane. */
-  put: (a: Place & {what: string; like: (Place & {mass: string}) | undefined}) =>
-    `put **${a.what}** ${where(a)}${a.like === undefined ? '' : ` (it does what ${a.like.mass} would do ${where(a.like)})`}`,
+  put: (a: Place & {what: string; like: (Place & {mass: string; about: boolean}) | undefined}) =>
+    `put **${a.what}** ${where(a)}${a.like === undefined ? '' : ` (it does ${a.like.about ? 'about ' : ''}what ${a.like.mass} would do ${where(a.like)})`}`,
   noWay: (a: Now & {target: string; heavy: End}) => `${balances(a)}, ${a.heavy}-heavy: it should balance at **${a.target}**.`,
   off: {tail: (d: string) => `That is ${d} too far back: the tail is too heavy.`, nose: (d: string) => `That is ${d} too far forward: the nose is too heavy.`},
   margin: (margin: string) => `Its static margin is ${margin} of the mean chord.`,

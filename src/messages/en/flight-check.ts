@@ -86,7 +86,8 @@ export const flightCheckWords = topic('flight-check', {
     faster: (a: {speed: string; by: string}) =>
       `It will fly, but at **about ${a.speed}**, close to its stall: lower the tail’s rear edge **about ${a.by}**, so that a slow throw or a bump does not make it drop.`,
   },
-  sinks: (a: {sink: string; margin: string}) => `It sinks ${a.sink}, with a static margin of about ${a.margin} of the mean chord.`,
+  /** Said `now` after what it would do with another tail. */
+  sinks: (a: {now: boolean; sink: string; margin: string}) => `${a.now ? 'As it is it sinks' : 'It sinks'} ${a.sink}, with a static margin of about ${a.margin} of the mean chord.`,
   better: (a: {up: boolean; by: string; speed: string; ratio: string}) =>
     `With the tail’s rear edge ${a.by} ${a.up ? 'higher' : 'lower'} it would fly its flattest, about ${a.ratio} times as far as it drops, at about ${a.speed}.`,
   /** The same where its very flattest lies too near the stall to be advised. */
