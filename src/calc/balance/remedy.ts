@@ -54,7 +54,8 @@ export function withMass(plane: PlaneBalance, mass: number, place: number): Addi
  * The weight that brings a plane into its target, and where; undefined for a plane that needs none.
  *
  * Refused: 'balance-beyond-plane' {at} for a balance point beyond nose or tail, which no weight should mend before the entries
- * are looked at, and 'weight-too-much' {mass} where the place is so near the target that it would take more than the plane weighs.
+ * are looked at, 'weight-too-much' {mass} where the place is so near the target that it would take more than the plane weighs, and 'no-room-for-weight' where that is
+ * so at the very end of the body too, or the target lies beyond it.
  */
 export function remedyOf(plane: PlaneBalance, design: GliderDesign): Outcome<Remedy | undefined> {
   const {body, wing, ballast} = design;
@@ -65,16 +66,21 @@ export function remedyOf(plane: PlaneBalance, design: GliderDesign): Outcome<Rem
   const end = plane.heavy === 'tail' ? 'nose' : 'tail';
   const reach = reachOf(end, plane, body, wing.chord);
   const onBody = Math.min(Math.max(ballast.at, 0), body.length);
-  const useful = end === 'nose' ? onBody < plane.target.from : onBody > plane.target.to;
-  const place = useful ? onBody : end === 'nose' ? Math.min(fromEnd, plane.wingAt) : Math.max(body.length - fromEnd, 0);
   const {from, to, middle} = plane.target;
+  const isOfUse = (at: number): boolean => end === 'nose' ? at < from : at > to;
+  const [nearEnd, veryEnd] = end === 'nose' ? [Math.min(fromEnd, plane.wingAt), 0] : [Math.max(body.length - fromEnd, 0), body.length];
+  const place = [onBody, nearEnd, veryEnd].find(isOfUse);
+  const mostUseful = massToAdd(plane, middle, veryEnd);
+  if (place === undefined || !mostUseful.ok || mostUseful.value > plane.mass) {
+    return refused({code: 'no-room-for-weight', path: 'arrangement.wingAt', also: ['body.length']});
+  }
   const edge = massToAdd(plane, end === 'nose' ? to : from, place);
   const full = massToAdd(plane, middle, place);
   if (!edge.ok) return edge;
   if (!full.ok) return full;
   if (full.value > plane.mass) return refused({code: 'weight-too-much', path: 'ballast.at', args: {mass: full.value}});
   return good({
-    end, reach, place, placeMoved: !useful ? 'of-no-use' : onBody !== ballast.at ? 'off-body' : undefined,
+    end, reach, place, placeMoved: !isOfUse(onBody) ? 'of-no-use' : onBody !== ballast.at ? 'off-body' : undefined,
     least: withMass(plane, edge.value, place), middle: withMass(plane, full.value, place),
     clayBall: clayBall(full.value), perMass: (place - plane.at) / plane.mass,
   });

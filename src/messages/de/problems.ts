@@ -59,6 +59,7 @@ const words: typeof problemWords.en = {
   'balance-beyond-plane': (a) => `Ein Schwerpunkt ${a['at'] ?? ''} hinter der Vorderkante des Flügels liegt außerhalb des Gleiters: den Ballast und das Gemessene prüfen.`,
   'weight-on-target': () => 'Ballast genau im Schwerpunkt bewirkt nichts: näher an die Nase oder ans Leitwerk setzen.',
   'weight-too-much': (a) => `Hier bräuchte es ${a['mass'] ?? ''}, mehr als der Gleiter wiegt: den Ballast weiter vom Flügel weg setzen.`,
+  'no-room-for-weight': () => 'Das leichte Ende dieses Gleiters ist zu kurz, als dass Ballast dort hilft: den Flügel von diesem Ende wegschieben oder dieses Ende verlängern.',
   'pieces-too-light': (a) => `${a['count'] ?? ''} davon sind überall zu leicht: mehr nehmen oder schwerere.`,
   'pieces-too-heavy': (a) => `${a['count'] ?? ''} davon sind überall zu schwer: weniger nehmen oder leichtere.`,
   'count-at-hand': (a) => `Platten zur Hand: eine ganze Zahl von 1 bis ${a['most'] ?? ''} schreiben, oder nichts für so viele wie nötig.`,

@@ -61,6 +61,7 @@ export const problemWords = topic<Readonly<Record<string, (a: Said) => string>>>
   'balance-beyond-plane': (a) => `A balance point ${a['at'] ?? ''} behind the wing’s front edge lies beyond the plane itself: look at the weights and at what was measured.`,
   'weight-on-target': () => 'A weight at the balance point itself moves nothing: put it nearer the nose or the tail.',
   'weight-too-much': (a) => `Here it would take ${a['mass'] ?? ''}, more than the plane weighs: put the weight further from the wing.`,
+  'no-room-for-weight': () => 'Its light end has too little body for a weight there to balance this plane: slide the wing away from that end, or make that end longer.',
   'pieces-too-light': (a) => `${a['count'] ?? ''} of these are too light wherever they go: take more, or heavier ones.`,
   'pieces-too-heavy': (a) => `${a['count'] ?? ''} of these are too heavy wherever they go: take fewer, or lighter ones.`,
   'count-at-hand': (a) => `Sheets at hand: write a whole number from 1 to ${a['most'] ?? ''}, or nothing for as many as needed.`,

@@ -73,6 +73,29 @@ describe('adding weight', () => {
     expect(codes(remedyOf(balanced(beyond), beyond))).to.deep.equal(['balance-beyond-plane']);
   });
 
+  it('is never less than nothing, at no place where it would make things worse, and refused where no end of the body is of use', () => {
+    const found = {nose: 0, tail: 0, refused: 0};
+    // wings at the very front, at the very rear, and gliders with hardly a tail
+    for (let wingAt = 0; wingAt <= 0.2; wingAt += 0.002) {
+      for (const values of [{'wing.span': 1, 'wing.chord': 0.16, 'wing.sweep': -0.04, 'tail.span': 0.15, 'tail.chord': 0.04, 'body.length': 0.4, 'arrangement.tailAt': 0.37}, {'body.length': 0.4, 'arrangement.tailAt': 0.38, 'measured.mass': 60 * g, 'measured.balance': -wingAt + 0.002}]) {
+        const design = withValues(defaultDesign, {...values, 'arrangement.wingAt': wingAt}), plane = balanced(design), remedy = remedyOf(plane, design);
+        if (!remedy.ok) {
+          expect(codes(remedy)[0]).to.be.oneOf(['no-room-for-weight', 'weight-too-much']);
+          found.refused++;
+          continue;
+        }
+        if (!remedy.value) continue;
+        const {end, least, middle, place} = remedy.value;
+        found[end]++;
+        expect(least.mass).to.be.greaterThan(0);
+        expect(middle.mass).to.be.within(least.mass, plane.mass);
+        expect(place).to.be.within(0, design.body.length);
+        expect(balanced(withValues(design, {'ballast.masses': [{mass: middle.mass, at: place}]})).heavy).to.equal('neither');
+      }
+    }
+    for (const count of Object.values(found)) expect(count).to.be.greaterThan(10);
+  });
+
   it('says how large a ball of clay that is', () => {
     const {remedy} = remedied(withValues(defaultDesign, {'ballast.masses': [{mass: 12 * g, at: 0.6}]}));
     expect(Math.PI / 6 * remedy.clayBall ** 3 * 2000).to.be.closeTo(remedy.middle.mass, 1e-12);
