@@ -5,6 +5,7 @@ import {asBuiltWords} from '../../messages/en/as-built.js';
 import {acrossWords} from '../base/across.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
+import {slipWords} from '../base/slip.js';
 import {balanceFirstWords, near} from '../base/weights.js';
 
 /** A length as small as what is measured here. */
@@ -73,7 +74,7 @@ function flies(host: GliderElement, study: AsBuiltStudy): string {
 function notGliding(host: GliderElement, {built, trim, first}: AsBuiltStudy): string {
   const words = host.say(asBuiltWords), how = built.counted.length > 0 ? 'measured' : 'planned';
   const [problem] = trim.ok ? [] : trim.problems;
-  const edge = first === undefined ? host.write(Math.abs(Number(problem?.args?.['edge'] ?? NaN)), 'length') : undefined;
+  const edge = first === undefined ? slipWords(host, Number(problem?.args?.['edge'] ?? NaN)) : undefined;
   return {'trim-dives': words.dives({how, edge}), 'trim-stalls': words.stalls({how, edge}), 'flight-unstable': words.unstable(how)}[problem?.code ?? ''] ?? words.silent;
 }
 

@@ -2,6 +2,7 @@ import type {Problem} from '../../calc/problem.js';
 import type {QuantityKind} from '../../calc/units/kinds.js';
 import type {GliderElement} from './element.js';
 import {later} from './later.js';
+import {slipWords} from './slip.js';
 
 const loadWords = () => import('../../messages/en/problems.js');
 
@@ -29,7 +30,7 @@ export function explain(host: GliderElement, {code, args = {}}: Problem): string
   for (const [name, value] of Object.entries(args)) {
     if (typeof value === 'string') { said[name] = value; continue; }
     const kind = own ?? kindOfArgument[name] ?? (isLimit(name) ? limited : undefined) ?? 'length';
-    said[name] = kind === 'plain' ? String(value) : written(host, value, kind);
+    said[name] = kind === 'plain' ? String(value) : name === 'edge' && code.startsWith('trim-') ? slipWords(host, value) : written(host, value, kind);
   }
   return host.say(words.problemWords)[code]?.(said) ?? code;
 }

@@ -106,7 +106,7 @@ export const turnedName = (host: GliderElement, {turn}: ThrowStudy): readonly st
 
 function whyNot(host: GliderElement, problem: Problem | undefined): string {
   const words = host.say(flightPathWords);
-  const edge = host.write(Math.abs(number(problem, 'edge')), 'length');
+  const edge = slipWords(host, number(problem, 'edge'));
   switch (problem?.code ?? '') {
     case 'trim-dives': return words.dives(edge);
     case 'trim-stalls': return words.stalls(edge);

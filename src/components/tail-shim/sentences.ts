@@ -1,6 +1,7 @@
 import type {ShimStudy, Slips} from '../../calc/flight/slips.js';
 import {tailShimWords} from '../../messages/en/tail-shim.js';
 import type {Answer} from '../base/calculator.js';
+import {explain} from '../base/explain.js';
 import {balanceFirstWords} from '../base/weights.js';
 import type {GliderTailShim} from './tail-shim.js';
 
@@ -62,7 +63,8 @@ function flies(host: GliderTailShim, trim: Glide, when: 'then' | 'now', first: S
   }
   const [problem] = trim.problems;
   const edge = first === undefined ? host.fine(Math.abs(Number(problem?.args?.['edge'] ?? NaN))) : undefined;
-  return {'trim-dives': words.dives({when, edge}), 'trim-stalls': words.stalls({when, edge}), 'flight-unstable': words.unstable}[problem?.code ?? ''] ?? words.silent;
+  return {'trim-dives': words.dives({when, edge}), 'trim-stalls': words.stalls({when, edge}), 'flight-unstable': words.unstable}[problem?.code ?? '']
+    ?? [words.silent, ...problem ? [explain(host, problem)] : []].join(' ');
 }
 
 /** The same in two or three words. */

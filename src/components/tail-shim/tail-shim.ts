@@ -19,6 +19,7 @@ import {explain} from '../base/explain.js';
 import {Figure} from '../base/figure.js';
 import {later} from '../base/later.js';
 import {OwnField} from '../base/own-field.js';
+import {slipWords} from '../base/slip.js';
 import type * as Picturing from './picture.js';
 import {shimAnswer} from './sentences.js';
 
@@ -156,8 +157,8 @@ export class GliderTailShim extends Calculator<ShimStudy> {
     return angle === 0 ? size : angle > 0 ? words.up(size) : words.down(size);
   }
 
-  /** A length as small as a slip is high: to a tenth of a millimetre, as the sheets of a stack add up, or to 1/64 in. */
-  fine(value: number): string { return this.write(value, 'length', this.system === 'inch' ? {fraction: 64} : {digits: 1}); }
+  /** A length as small as a slip is high. */
+  fine(value: number): string { return slipWords(this, value); }
 
   /** What a slip may be higher: a millimetre, or 1/32 in. */
   get #step(): number { return this.system === 'inch' ? 0.0254 / 32 : 1e-3; }

@@ -60,7 +60,7 @@ export function changeWords(host: GliderElement, one: Change, cause?: CauseId): 
     case 'weight-back': case 'weight-forward': return change[one.id]({mass: weight(host, one.mass), by: length(one.by), to: placeWords(host, one.to)});
     case 'slip-more': case 'slip-less': {
       const {boards, cards, papers} = one.stack;
-      return change[one.id]({edge: fine(host, one.edge), stack: words.series(boards, cards, papers)});
+      return change[one.id]({edge: slipWords(host, one.edge), stack: words.series(boards, cards, papers)});
     }
     case 'throw': {
       const angle = aimWords(host, one);
