@@ -58,7 +58,7 @@ const words: typeof sheetWords.en = {
     `${capital(the(a.part))} misst ${a.size}, die Platte bietet nur ${a.room}: eine mindestens ${a.needs} ${a.tooLong ? 'lange' : 'breite'} Platte nehmen oder das Teil höchstens ${a.most} ${
       a.tooLong ? 'lang' : 'breit'} machen.`,
   tooLongForGrain: (a) =>
-    `${capital(the(a.part))} misst ${a.size}, und längs der Faser hat die Platte von ${a.room} nur ${a.along}: eine längere Platte nehmen oder eine ohne Faserrichtung.`,
+    `${capital(the(a.part))} misst ${a.size}, und längs der Faser hat die Platte von ${a.room} nur ${a.along}: eine Platte nehmen, die längs der Faser länger ist, oder eine ohne Faserrichtung.`,
   tooBigForMargin: (a) =>
     `${capital(the(a.part))} misst ${a.size}, und ein freier Rand von ${a.margin} lässt nur ${a.room}: Mit sauberen Werkskanten würde es passen.`,
   noOutline: (part) => `${capital(the(part))} hat keinen Umriss, der sich schneiden ließe.`,

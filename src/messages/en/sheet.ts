@@ -49,7 +49,7 @@ export const sheetWords = topic('sheet', {
     `The ${parts[a.part].toLowerCase()} is ${a.size} and the sheet has room for ${a.room}: take a board at least ${a.needs} ${a.tooLong ? 'long' : 'wide'}, or make it ${
       a.tooLong ? 'no longer' : 'no wider'} than ${a.most}.`,
   tooLongForGrain: (a: {part: PartId; size: string; room: string; along: string}) =>
-    `The ${parts[a.part].toLowerCase()} is ${a.size}, and along the grain the sheet of ${a.room} has only ${a.along}: take a longer board, or one without a grain.`,
+    `The ${parts[a.part].toLowerCase()} is ${a.size}, and along the grain the sheet of ${a.room} has only ${a.along}: take a board that is longer along its grain, or one without a grain.`,
   tooBigForMargin: (a: {part: PartId; size: string; room: string; margin: string}) =>
     `The ${parts[a.part].toLowerCase()} is ${a.size}, and an unused edge of ${a.margin} leaves ${a.room}: with clean factory edges it would fit.`,
   noOutline: (part: PartId) => `The ${parts[part].toLowerCase()} has no outline that could be cut.`,

@@ -340,8 +340,8 @@ describe('<glider-parts-sheet>', () => {
   it('says which part is too long for the grain, and how long that is', async () => {
     const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet grain="width" hide="search"></glider-parts-sheet>`);
     expect(all(element, '.reasons .problem').map(({textContent}) => plain(textContent))).to.deep.equal([
-      'The wing is 660 × 120 mm, and along the grain the sheet of 700 × 500 mm has only 500 mm: take a longer board, or one without a grain.',
-      'The body is 620 × 32 mm, and along the grain the sheet of 700 × 500 mm has only 500 mm: take a longer board, or one without a grain.',
+      'The wing is 660 × 120 mm, and along the grain the sheet of 700 × 500 mm has only 500 mm: take a board that is longer along its grain, or one without a grain.',
+      'The body is 620 × 32 mm, and along the grain the sheet of 700 × 500 mm has only 500 mm: take a board that is longer along its grain, or one without a grain.',
     ]);
   });
 
