@@ -92,9 +92,9 @@ export class DesignLink implements ReactiveController {
   seek(): void { if (this.#host.isConnected) this.#seek(); }
 
   readonly #seek = (): void => {
-    const source = this.#host.design;
+    const source = this.#host.design as DesignSource | null | undefined;   // Lit gives null for an attribute taken away
     let handle: DesignHandle | undefined;
-    if (typeof source === 'object') {
+    if (source && typeof source === 'object') {
       handle = (source.version as number) === 1 ? source : undefined;
       this.status = handle ? 'linked' : 'missing';
     } else {

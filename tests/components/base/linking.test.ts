@@ -1,5 +1,6 @@
 import {aTimeout, expect, fixture, html, nextFrame} from '@open-wc/testing';
 import {html as plainHtml, render} from 'lit';
+import {defaultDesign} from '../../../src/calc/design/design.js';
 import type {GliderDesignElement} from '../../../src/components/design/define.js';
 import {GliderDimensions} from '../../../src/components/dimensions/dimensions.js';
 import type {GliderValue} from '../../../src/components/value/define.js';
@@ -33,6 +34,18 @@ describe('an element and its design', () => {
     await defineDesign();
     await settled();
     expect(await shown(value)).to.equal('512 mm');
+  });
+
+  it('is on its own again when `design` is taken away', async () => {
+    await defineDesign();
+    const page = await fixture(html`<div><glider-design id="taken-from" wing-span="500 mm"></glider-design><glider-value design="taken-from" name="wing.span"></glider-value></div>`);
+    const value = page.querySelector('glider-value');
+    await value?.updateComplete;
+    expect(value?.state.design.wing.span).to.equal(0.5);
+    value?.removeAttribute('design');
+    await value?.updateComplete;
+    expect(value?.link.status).to.equal('private');
+    expect(value?.state.design.wing.span).to.equal(defaultDesign.wing.span);
   });
 
   it('finds a design that comes later, and says so while there is none', async () => {
