@@ -4,6 +4,9 @@ import {wingAsFlown} from '../geometry/fold/dihedral.js';
 import {leastRoot} from '../geometry/fold/least-root.js';
 import {good, refused, type Outcome} from '../problem.js';
 
+/** What turns less than this is flat: no hand could tell, and its share of a right angle is beyond reckoning. */
+const leastAngle = 1e-6;
+
 type Wing = GliderDesign['wing'];
 type Board = GliderDesign['board'];
 export type Joints = Wing['joints'];
@@ -32,7 +35,7 @@ export function tipOverBench({span, jointFace}: Wing, {thickness}: Board, joints
  * Refused: 'tip-too-high' {most}; `path` is the field of that tip.
  */
 export function jointsFromTip(wing: Wing, board: Board, planned: Joints, height: number, path: string): Outcome<Joints> {
-  const some = planned.some(({angle}) => angle > 0);
+  const some = planned.some(({angle}) => angle > leastAngle);
   const shape = planned.length === 0 ? [{angle: 1, at: 0}] : some ? planned : planned.map(({at}) => ({angle: 1, at}));
   const turned = (share: number): Joints => shape.map(({angle, at}) => ({angle: angle * share, at}));
   const upright = Math.PI / 2 / shape.reduce((sum, {angle}) => sum + angle, 0);

@@ -105,6 +105,11 @@ describe('tips over the bench', () => {
     expect(tipOverBench(opening.wing, opening.board, opening.wing.joints)).to.be.closeTo(rise, 1e-12);
   });
 
+  it('are found for joints planned to turn by next to nothing, as for those that do not turn', () => {
+    const found = [0, 5e-324, 1e-300, 1e-12].map((angle) => sure(jointsFromTip(defaultDesign.wing, defaultDesign.board, [{angle, at: 0.15}], 0.01, 'built.tipLeft'))[0]?.angle);
+    for (const angle of found) expect(angle).to.be.closeTo(found[0] ?? NaN, 1e-9);
+  });
+
   it('give the mean to the design and keep what differs', () => {
     const design = withValues(gliding, {'built.tipLeft': 0.032, 'built.tipRight': 0.026});
     const {lopsided: {joints}, design: built, counted} = asBuilt(design);
