@@ -6,7 +6,7 @@ import type {PlaneBalance} from './plane-balance.js';
 import {remedyOf, withMass, type Addition, type Remedy} from './remedy.js';
 import {slideWing, type Slide} from './slide-wing.js';
 import {takingOff, type TakingOff} from './take-off.js';
-import {throwableBalance} from './throwable-balance.js';
+import {mostThrowable, throwableBalance} from './throwable-balance.js';
 import {weightsForBalance, withoutHeavyEnd, type Lightened, type WeightsForBalance} from './weights-for-balance.js';
 
 /** What there is to weight a plane with: whole pieces of one kind, as many as it takes or so many; or anything of any mass. */
@@ -43,7 +43,8 @@ export const balancePlan = memo((design: GliderDesign, atHand: WeightsAtHand): O
   // weights that would make it too heavy to be thrown are no remedy
   const remedy = weights.ok ? remedyOf(lightened.plane, lightened.design) : weights;
   const needed = remedy.ok ? remedy.value : undefined;
-  const whole = needed && atHand.piece && wholePieces(lightened.plane, needed, atHand.piece, atHand.count);
+  const most = mostThrowable(design);
+  const whole = needed && atHand.piece && wholePieces(lightened.plane, needed, atHand.piece, atHand.count, most.ok ? most.value : Infinity);
   const on = weights.ok ? weights.value?.on : undefined;
   return good({
     design, plane, lightened, remedy, weights, whole,

@@ -33,11 +33,11 @@ const room = 0.1;
  * Whole pieces and the place for them: near the place where weight usually goes, so that the balance lands in the middle of its target or at least within. Only
  * where no number of them does that there, wherever they come out even, in the middle if they can. Without a count, the count that does it best.
  *
- * Refused: 'pieces-too-light' or 'pieces-too-heavy' {piece, count}: so many cannot be placed anywhere within reach.
+ * Refused: 'pieces-too-light' or 'pieces-too-heavy' {piece, count}: so many cannot be placed anywhere within reach, or weigh with the plane more than `most` kg.
  */
-export function wholePieces(plane: PlaneBalance, remedy: Remedy, piece: Piece, count?: number): Outcome<WholePieces> {
+export function wholePieces(plane: PlaneBalance, remedy: Remedy, piece: Piece, count?: number, most = Infinity): Outcome<WholePieces> {
   const counts = count === undefined ? Array.from({length: mostPieces}, (_, i) => i + 1) : [count];
-  const candidates = counts.flatMap((n) => landing(plane, remedy, piece, n) ?? []);
+  const candidates = counts.filter((n) => plane.mass + n * massOf(piece) <= most).flatMap((n) => landing(plane, remedy, piece, n) ?? []);
   const best = candidates.reduce<Landing | undefined>((a, b) => (a && a.rank <= b.rank ? a : b), undefined);
   if (best) return good(best.pieces);
   const lightest = counts.at(-1) ?? 1;

@@ -13,13 +13,16 @@ export const fastestThrow = 12;
 const mostLoading = (camber: number): number =>
   usualAir.density * (fastestThrow / usualRanges.stallMargin.from) ** 2 * liftLimit(camber).usual / (2 * gravity);
 
+/** The most that a plane of some wing area may weigh, kg. */
+export const mostMass = (area: number, camber: number): number => mostLoading(camber) * area;
+
 /**
  * What keeps a plane from being thrown at all, stable or not: it weighs so much that even with all of its wing at the most that such a section carries it
  * would have to leave the hand faster than a hand can throw. 'too-heavy-to-throw' {mass, most, speed}, beside what weighs most. Needs no flight to be worked out, so that
  * the balance of a plane is refused by the same rule.
  */
 export function tooHeavy(mass: number, items: readonly MassItem[], area: number, camber: number, design: Pick<GliderDesign, 'measured' | 'board'>): Problem | undefined {
-  const most = mostLoading(camber) * area;
+  const most = mostMass(area, camber);
   if (mass <= most) return undefined;
   return {code: 'too-heavy-to-throw', path: blamed(items, design), args: {mass, most, speed: fastestThrow * Math.sqrt(mass / most)}};
 }
