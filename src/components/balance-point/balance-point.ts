@@ -210,6 +210,7 @@ export class GliderBalancePoint extends Calculator<BalancePlan> {
   #ask(path: DimensionPath, value: Parameters<typeof this.askFor>[1]): void {
     this.askFor(path, value);
     this.#committed();
+    void this.readOn();
   }
 
   protected renderWorking(plan: BalancePlan): TemplateResult | undefined {

@@ -90,6 +90,15 @@ export abstract class Calculator<R> extends GliderElement {
 
   protected hides(part: string): boolean { return (this.hide ?? '').split(/\s+/).includes(part); }
 
+  /** A button that did its work and is gone leaves its reader at the answer, not at the top of the page. */
+  protected async readOn(): Promise<void> {
+    await this.updateComplete;
+    const answer = this.renderRoot.querySelector<HTMLElement>('[part=answer]');
+    if (!answer || this.ownerDocument.activeElement !== this.ownerDocument.body) return;
+    answer.tabIndex = -1;
+    answer.focus({preventScroll: true});
+  }
+
   locked(path: DimensionPath): boolean {
     const lock = this.lock as string | null | undefined;   // Lit gives null for an attribute taken away
     if (lock === undefined || lock === null) return false;

@@ -72,7 +72,7 @@ export class GliderTailShim extends Calculator<ShimStudy> {
   static override properties = {...Calculator.properties, ...shortProperties(shortNames), under: {type: String}, _surface: {state: true, attribute: false}};
 
   static override styles = [...Calculator.styles, css`
-    fieldset.fields { grid-column: 1 / -1; margin-block-start: .6rem; }
+    fieldset.fields { grid-column: 1 / -1; margin-block: .6rem; }
     .fields button { min-block-size: 2.75rem; grid-column: 1 / -1; justify-self: start; }
   `];
 
@@ -252,6 +252,7 @@ export class GliderTailShim extends Calculator<ShimStudy> {
   #planSo({now}: ShimStudy): void {
     this.#take({ok: true, value: now.angle});
     this.dispatchEvent(new Event('change', {bubbles: true}));
+    void this.readOn();
   }
 
   /** Asks for an angle that was found, or says why there is none. */

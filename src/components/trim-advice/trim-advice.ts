@@ -225,7 +225,10 @@ export class GliderTrimAdvice extends Calculator<Advised> {
     const {result} = this;
     if (result.ok || !result.problems.some(heldUp)) return nothing;
     return later(this, loadAdvising)?.remedyButton(this, result.problems, (values, said) => html`<p class="do-it">${
-      this.#free(values) ? html`<button type="button" class="main" part="button" @click=${() => { this.#apply(values); }}>${said}</button>` : nothing}</p>`) ?? nothing;
+      this.#free(values) ? html`<button type="button" class="main" part="button" @click=${() => {
+        this.#apply(values);
+        void this.readOn();
+      }}>${said}</button>` : nothing}</p>`) ?? nothing;
   }
 
   #renderButtons(): TemplateResult {

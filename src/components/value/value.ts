@@ -124,8 +124,10 @@ export class GliderValue extends GliderElement {
       return value as string;
     }
     if (!derived || !result?.ok) return undefined;
-    const written = this.#written(result.value, derived.kind, derived.digits);
     const about = typeof derived.about === 'function' ? derived.about(this.state.design) : derived.about;
+    // what is only about right is as round as the balance point writes it
+    const round = about && derived.kind === 'length' && derived.digits === undefined && this.digits === undefined;
+    const written = round ? this.write(result.value, 'length', this.system === 'inch' ? {fraction: 8} : {digits: 0}) : this.#written(result.value, derived.kind, derived.digits);
     return about ? this.say(commonWords).about(written) : written;
   }
 

@@ -6,6 +6,7 @@ import {withValues} from '../../../src/calc/design/design.js';
 import {planeBalance} from '../../../src/calc/balance/plane-balance.js';
 import '../../../src/components/balance-point/define.js';
 import '../../../src/components/design/define.js';
+import '../../../src/components/value/define.js';
 import {until} from '../../until.js';
 
 const tidy = (written: string | null | undefined): string => (written ?? '').replaceAll('\u00a0', ' ').replace(/\s+/g, ' ').trim();
@@ -115,6 +116,24 @@ describe('<glider-balance-point>', () => {
     expect(text(element, 'answer')).to.contain('nothing to add');
     await press(element, 'Take all weights off');
     expect(element.state.design.ballast.masses).to.deep.equal([]);
+  });
+
+  it('balances at the same round number as a sentence on the page says', async () => {
+    for (const [units, number] of [['metric', /about (\d+ mm)/], ['inch', /about ([\d /]+ in)/]] as const) {
+      const page = await fixture(html`<div lang="en"><glider-design id=${`knot-${units}`} units=${units} wing-span="620 mm" wing-chord="115 mm"></glider-design>
+        <glider-value design=${`knot-${units}`} name="balance.point"></glider-value><glider-balance-point design=${`knot-${units}`}></glider-balance-point></div>`);
+      const element = there(page.querySelector<GliderBalancePoint>('glider-balance-point')), said = (): string => tidy(page.querySelector('glider-value')?.shadowRoot?.textContent);
+      await until(() => number.test(said()));
+      expect(text(element, 'answer')).to.contain(`It balances ${number.exec(said())?.[0] ?? ''} behind`);
+    }
+  });
+
+  it('leaves whoever pressed a button by key at the new answer', async () => {
+    const element = await measured();
+    there([...element.shadowRoot?.querySelectorAll('button') ?? []].find(({textContent}) => textContent.trim() === 'Fit this weight')).focus();
+    await sendKeys({press: 'Enter'});
+    await until(() => text(element, 'answer').includes('nothing to add'));
+    await until(() => element.shadowRoot?.activeElement?.getAttribute('part') === 'answer');
   });
 
   it('slides the wing instead, and then balances in the middle of the target as it is then', async () => {
