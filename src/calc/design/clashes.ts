@@ -66,15 +66,21 @@ function bodyClashes({wing, body, arrangement}: GliderDesign): Problem[] {
 }
 
 /**
- * Weights that would hang in the air, beyond an end of the body: further out than a ball of clay of that mass reaches when it is stuck to the very end.
- * Each end names the weight furthest out there.
+ * Weights that would hang in the air, beyond an end of the plane, be it the body's or a board's that stands out there: further out than a ball of clay of that
+ * mass reaches when it is stuck to the very end. Each end names the weight furthest out there.
  */
-function weightClashes({ballast, body}: GliderDesign): Problem[] {
+function weightClashes({ballast, body, wing, tail, arrangement: {wingAt, tailAt}}: GliderDesign): Problem[] {
+  const wingTip = {back: wing.sweep, chord: wing.tipChord ?? wing.chord}, tailTip = {back: tail.sweep, chord: tail.tipChord ?? tail.chord};
+  const boards = [
+    ...[{back: 0, chord: wing.chord}, ...wing.stations, wingTip].map(({back, chord}) => ({from: wingAt + back, to: wingAt + back + chord})),
+    ...[{back: 0, chord: tail.chord}, tailTip].map(({back, chord}) => ({from: tailAt + back, to: tailAt + back + chord})),
+  ];
+  const front = Math.min(0, ...boards.map(({from}) => from)), rear = Math.max(body.length, ...boards.map(({to}) => to));
   const furthest = (beyondEnd: (at: number) => number): Problem['args'] => {
     const [worst] = ballast.masses.filter(({mass, at}) => mass > 0 && beyondEnd(at) > clayBall(mass) / 2).sort((a, b) => beyondEnd(b.at) - beyondEnd(a.at));
     return worst && {mass: worst.mass, at: worst.at, beyond: beyondEnd(worst.at), reach: clayBall(worst.mass) / 2, body: body.length};
   };
-  const ahead = furthest((at) => -at), behind = furthest((at) => at - body.length);
+  const ahead = furthest((at) => front - at), behind = furthest((at) => at - rear);
   return [
     ...ahead ? [{code: 'weight-ahead-of-nose', path: 'ballast.masses', args: ahead}] : [],
     ...behind ? [{code: 'weight-behind-tail', path: 'ballast.masses', also: ['body.length'], args: behind}] : [],

@@ -147,9 +147,12 @@ describe('clashes', () => {
     expect(ahead).to.deep.include({code: 'weight-ahead-of-nose', path: 'ballast.masses'});
     expect(ahead?.args).to.deep.include({mass: 0.02, at: -0.04, beyond: 0.04});
     // the shorter the body, the further off its end
-    const [behind] = clashesOf(withValues(defaultDesign, {'ballast.masses': [{mass: 0.005, at: 0.6}], 'body.length': 0.56}));
+    const [behind] = clashesOf(withValues(defaultDesign, {'ballast.masses': [{mass: 0.005, at: 0.6}], 'body.length': 0.56, 'arrangement.tailAt': 0.48}));
     expect(behind).to.deep.include({code: 'weight-behind-tail', path: 'ballast.masses', also: ['body.length']});
     expect(weighted({mass: 0.005, at: 0.6})).to.deep.equal([]);
+    // on the tailplane, which stands out behind the body; on the tips of a wing swept forward
+    expect(clashesOf(withValues(defaultDesign, {'ballast.masses': [{mass: 0.005, at: 0.6}], 'body.length': 0.56}))).to.deep.equal([]);
+    expect(clashesOf(withValues(defaultDesign, {'ballast.masses': [{mass: 0.005, at: -0.03}], 'arrangement.wingAt': 0.01, 'wing.sweep': -0.04}))).to.deep.equal([]);
     expect(weighted({mass: 0.01, at: -0.03}, {mass: 0.005, at: length + 0.05}).map(({code}) => code)).to.deep.equal(['weight-ahead-of-nose', 'weight-behind-tail']);
     expect(weighted({mass: 0, at: -1}), 'no weight').to.deep.equal([]);
     // 20 g of clay at 2 g/cm³ are a ball of 10 cm³, 13.4 mm from its middle to its skin
