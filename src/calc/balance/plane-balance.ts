@@ -7,6 +7,7 @@ import {memo} from '../memo.js';
 import {good, refused, type Outcome} from '../problem.js';
 import {centreOf, type Centre} from './mass-item.js';
 import {planeMasses, type PlaneMasses} from './masses.js';
+import {touching} from './touching.js';
 
 /** A plane with one mass and one balance point. Places in m behind the nose unless they say otherwise. */
 export interface Balanced {
@@ -78,9 +79,6 @@ export function targetOf(reference: Reference, {marginLow, marginHigh}: GliderDe
   const from = placeOfMargin(reference, marginHigh), to = placeOfMargin(reference, marginLow);
   return {from, to, middle: (from + to) / 2};
 }
-
-/** Half a tenth of a millimetre: a place this near the edge of the target is within it. */
-const touching = 5e-5;
 
 const stage = memo((
   wing: GliderDesign['wing'], body: GliderDesign['body'], tail: GliderDesign['tail'], arrangement: GliderDesign['arrangement'],

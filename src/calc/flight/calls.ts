@@ -1,4 +1,5 @@
 import {edgeBetween, type Flight} from './flight.js';
+import {heavyOf} from './flying-plane.js';
 import type {Glide} from './glide.js';
 import {usualRanges} from './usual-ranges.js';
 
@@ -20,11 +21,11 @@ export function speedCall(stall: number, {speed}: Glide): 'slower' | 'faster' | 
 
 /** What numbers out of their ranges ask for, by one rule for whoever remedies a plane: the static margin that is wanted, and {@link speedCall}. */
 export function callsOf(flight: Flight): ReadonlySet<Call> {
-  const {plane: {margin, wanted: [least, most]}, trim, stall} = flight;
+  const {plane, trim, stall} = flight, heavy = heavyOf(plane);
   const code = trim.ok ? undefined : trim.problems[0]?.code;
   const speed = trim.ok ? speedCall(stall, trim.value.glide) : code === 'trim-dives' ? 'slower' : code === 'trim-stalls' ? 'faster' : undefined;
   return new Set<Call>([
-    ...speed ? [speed] : [], ...margin < least - exact ? ['forward'] as const : [], ...margin > most + exact ? ['back'] as const : [],
+    ...speed ? [speed] : [], ...heavy === 'tail' ? ['forward'] as const : [], ...heavy === 'nose' ? ['back'] as const : [],
   ]);
 }
 

@@ -5,7 +5,7 @@ import {good, type Outcome} from '../problem.js';
 import {finVolume, tailVolume} from './fin-volume.js';
 import {flightOf, type Flight, type Trim} from './flight.js';
 import {balanceFirst, type BalanceFirst} from './balance-first.js';
-import {flyingPlane, neutralPointBand, type FlyingPlane} from './flying-plane.js';
+import {flyingPlane, heavyOf, neutralPointBand, type FlyingPlane} from './flying-plane.js';
 import {motionOf, type Motion} from './motion.js';
 import {usualRanges, type MeasureId, type UsualRange} from './usual-ranges.js';
 import {wingStrength, type WingStrength} from './wing-strength.js';
@@ -62,13 +62,14 @@ const otherSkin = memo((wing: GliderDesign['wing']): GliderDesign['wing'] => Obj
 function ofPlane(plane: FlyingPlane, design: GliderDesign): Measure[] {
   const {mass, balance, neutralPoint, margin, wanted: [least, most], aero: {shape: {wing}}} = plane;
   const chord = wing.meanAerodynamicChord;
+  const heavy = heavyOf(plane);
   const steady = {from: least, to: most, source: 'wanted'} as const;
   return [
     measure('mass', exactly(mass), usualRanges.mass),
     measure('wingLoading', exactly(mass / wing.area), usualRanges.wingLoading),
     measure('cubeLoading', exactly(mass / wing.area ** 1.5), usualRanges.cubeLoading),
-    measure('balance', exactly(balance), {kind: 'length', from: neutralPoint - most * chord, to: neutralPoint - least * chord, source: 'wanted'}),
-    measure('staticMargin', {least: margin - neutralPointBand, usual: margin, most: margin + neutralPointBand}, {kind: 'ratio', ...steady}),
+    measure('balance', exactly(balance), {kind: 'length', from: neutralPoint - most * chord, to: neutralPoint - least * chord, source: 'wanted'}, placed[heavy]),
+    measure('staticMargin', {least: margin - neutralPointBand, usual: margin, most: margin + neutralPointBand}, {kind: 'ratio', ...steady}, steadied[heavy]),
     measure('tailVolume', exactly(tailVolume(plane)), usualRanges.tailVolume),
     measure('finVolume', exactly(finVolume(plane, design)), usualRanges.finVolume),
   ];
@@ -92,5 +93,9 @@ const exactly = (value: number): Range => ({least: value, usual: value, most: va
 const widened = ({least, usual, most}: Range, share: number): Range =>
   ({least: Math.min(least, usual * (1 - share)), usual, most: Math.max(most, usual * (1 + share))});
 
-const measure = (id: MeasureId, value: Range, range: UsualRange): Measure =>
-  ({id, value, ...range, standing: value.usual < range.from ? 'below' : value.usual > range.to ? 'above' : 'within'});
+const standingOf = ({usual}: Range, {from, to}: UsualRange): Measure['standing'] => usual < from ? 'below' : usual > to ? 'above' : 'within';
+
+const measure = (id: MeasureId, value: Range, range: UsualRange, standing = standingOf(value, range)): Measure => ({id, value, ...range, standing});
+
+/** How the place of a balance and its static margin stand where an end is too heavy. */
+const placed = {tail: 'above', nose: 'below', neither: 'within'} as const, steadied = {tail: 'below', nose: 'above', neither: 'within'} as const;

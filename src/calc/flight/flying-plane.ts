@@ -4,6 +4,8 @@ import type {PerCause, Setting} from '../aero/plane-loads.js';
 import {asBuilt} from '../as-built/as-built.js';
 import {centreOf, type Sure} from '../balance/mass-item.js';
 import {planeMasses, type PlaneMasses} from '../balance/masses.js';
+import type {PlaneBalance} from '../balance/plane-balance.js';
+import {touching} from '../balance/touching.js';
 import {clashesOf} from '../design/clashes.js';
 import type {GliderDesign} from '../design/design.js';
 import {memo} from '../memo.js';
@@ -87,6 +89,12 @@ export function balancedAt(plane: Unbalanced, mass: number, balance: number): Fl
   const moment = about.map((each, k) => each + (lift[k] ?? 0) * (balance - aero.x) / chord);
   const margin = -(moment[0] ?? 0) / (lift[0] ?? 1);
   return {...plane, mass, balance, lift, moment, margin, neutralPoint: balance + margin * chord};
+}
+
+/** Which end is too heavy for the static margins wanted, by the rule of `planeBalance`: a place this near the edge of its target is within it. */
+export function heavyOf({margin, wanted: [least, most], aero}: FlyingPlane): PlaneBalance['heavy'] {
+  const near = touching / aero.shape.wing.meanAerodynamicChord;
+  return margin < least - near ? 'tail' : margin > most + near ? 'nose' : 'neither';
 }
 
 /** The same plane with a mass fitted `at` behind the wing's leading edge. */
