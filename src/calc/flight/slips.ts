@@ -5,6 +5,7 @@ import {slipAngle, slipForAngle, type TailSlipPlace} from '../geometry/fold/tail
 import {good, refused, type Outcome} from '../problem.js';
 import {balanceFirst, type BalanceFirst} from './balance-first.js';
 import {betterThanPlan, type BetterThanPlan} from './better-than-plan.js';
+import {tailCall, type TailCall} from './calls.js';
 import {flightOf, tailForSpeed, type TailSetting, type Trim} from './flight.js';
 
 export {asBuilt};
@@ -119,6 +120,8 @@ export interface ShimStudy {
   readonly step?: SlipStep;
   /** What comes before any slip, where the balance lies outside its target. */
   readonly first: BalanceFirst | undefined;
+  /** What its speed as it stands asks of the tail, and the speed that it would have then, m/s. */
+  readonly call: (TailCall & {readonly to: number}) | undefined;
   /** Where the plan is what should be changed, and not the slips. */
   readonly better: BetterThanPlan | undefined;
 }
@@ -140,9 +143,14 @@ export function shimStudy(design: GliderDesign, surface: Surface, placing: SlipP
   const lies = measured ? now.value : {...planned.value, height: planned.value.stack.height, angle: planned.value.stackAngle};
   const little = stepOf(design, surface, placing, lies, step);
   return good({
-    surface, planned: planned.value, now: now.value, measured, wing, tail, difference: wing - tail, trim: trimOf(design), first: balanceFirst(design), better: betterThanPlan(design),
+    surface, planned: planned.value, now: now.value, measured, wing, tail, difference: wing - tail, trim: trimOf(design), first: balanceFirst(design), call: callOf(design), better: betterThanPlan(design),
     ...(slips && {slips}), ...(little && {step: little}),
   });
+}
+
+function callOf(design: GliderDesign): ShimStudy['call'] {
+  const flight = flightOf(design), call = flight.ok ? tailCall(flight.value) : undefined;
+  return flight.ok && call ? {...call, to: flight.value.advised.speed} : undefined;
 }
 
 function trimOf(design: GliderDesign): Outcome<Trim> {

@@ -13,7 +13,7 @@ const round = (host: GliderTailShim, value: number): string => host.write(value,
 /** What is under the board or is to come there, and what the plane does with it: each speed beside the angle that it belongs to. */
 export function shimAnswer(host: GliderTailShim, study: ShimStudy, half: number): Answer {
   const words = host.say(tailShimWords);
-  const {wing, tail, difference, measured, now, first} = study;
+  const {wing, tail, difference, measured, now, first, call} = study;
   const balance = first && balanceFirstWords(host, first);
   return {
     sentence: [
@@ -22,6 +22,7 @@ export function shimAnswer(host: GliderTailShim, study: ShimStudy, half: number)
     ].join(' '),
     aside: [
       ...balance?.then ?? [],
+      ...call && !first ? [words.calls[call.speed]({by: host.fine(call.rise), speed: speedOf(host, call.to)})] : [],
       words.difference({wing: host.write(wing, 'angle'), tail: host.write(tail, 'angle'), difference: host.write(difference, 'angle')}),
       ...perStep(host, study), words.rule,
       measured ? words.again : words.crushed(round(host, half), host.write(half / now.chord, 'angle')),

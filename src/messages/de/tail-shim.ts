@@ -37,6 +37,10 @@ const words: typeof tailShimWords.en = {
     then: (a) => `Der Gleiter fliegt dann mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert.`,
     now: (a) => `So fliegt der Gleiter mit **etwa ${a.speed}** (${a.least} bis ${a.most}) und kommt etwa ${a.ratio}\u2011mal so weit, wie er an Höhe verliert.`,
   },
+  calls: {
+    slower: (a) => `Das ist schneller, als er fliegen muss: Mit der Hinterkante des Leitwerks etwa ${a.by} höher fliegt er mit etwa ${a.speed}. Dieses Tempo unten eintragen, dann ergeben sich die Streifen dafür.`,
+    faster: (a) => `So langsam reißt die Strömung leicht ab: Mit der Hinterkante des Leitwerks etwa ${a.by} tiefer fliegt er mit etwa ${a.speed}. Dieses Tempo unten eintragen, dann ergeben sich die Streifen dafür.`,
+  },
   does: {flies: (speed) => `fliegt mit etwa ${speed}`, dives: 'geht nur in den Sturzflug', stalls: 'sackt nur durch', unstable: 'hält keine Geschwindigkeit'},
   unstable: 'So, wie er ist, hält er mit keinem Streifen eine Geschwindigkeit.',
   dives: (a) => `${a.when === 'then' ? 'Der Gleiter geht dann' : 'So geht der Gleiter'} nur in den **Sturzflug**${

@@ -50,6 +50,10 @@ export const tailShimWords = topic('tail-shim', {
     now: (a: {speed: string; least: string; most: string; ratio: string}) =>
       `So the plane flies at **about ${a.speed}** (${a.least} to ${a.most}) and goes about ${a.ratio} times as far as it comes down.`,
   },
+  calls: {
+    slower: (a: {by: string; speed: string}) => `That is faster than it has to fly: with the tail’s rear edge about ${a.by} higher it flies at about ${a.speed}. Type that speed below, and the slips for it are worked out.`,
+    faster: (a: {by: string; speed: string}) => `That is close to its stall: with the tail’s rear edge about ${a.by} lower it flies at about ${a.speed}. Type that speed below, and the slips for it are worked out.`,
+  },
   does: {flies: (speed: string) => `flies at about ${speed}`, dives: 'only dives', stalls: 'only stalls', unstable: 'holds no speed'},
   unstable: 'As it is it holds no speed with any slip.',
   dives: (a: {when: 'then' | 'now'; edge: string | undefined}) =>

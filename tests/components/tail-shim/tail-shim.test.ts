@@ -55,6 +55,20 @@ describe('<glider-tail-shim>', () => {
     expect(tidy(element.shadowRoot?.querySelector('.caution')?.textContent)).to.contain('away from faces, eyes and roads');
   });
 
+  it('says which speed to ask for where the plane flies faster than it has to, and what that gives is content', async () => {
+    const element = await fixture<GliderTailShim>(html`<glider-tail-shim lang="en" units="metric" masses="34g@15mm" tail-angle="0°"></glider-tail-shim>`);
+    await until(() => element.result.ok);
+    const {call} = studyOf(element);
+    if (!call) throw new Error('it asks for nothing');
+    const speed = `${call.to.toFixed(1)} m/s`;
+    expect(text(element, 'aside')).to.contain(`That is faster than it has to fly: with the tail’s rear edge about ${(1e3 * call.rise).toFixed(1)} mm higher it flies at about ${speed}.`);
+    await type(element, 'speed-wanted', speed);
+    there([...element.shadowRoot?.querySelectorAll('button') ?? []].find(({textContent}) => textContent === 'Set the tail for it')).click();
+    await until(() => text(element, 'answer').includes('under the rear edge of the tailplane'));
+    expect(studyOf(element).call).to.equal(undefined);
+    expect(text(element, 'aside')).not.to.contain('faster than it has to');
+  });
+
   it('sends nobody back who laid the slips that were advised, and makes a plan of them', async () => {
     const page = await fixture(html`<div><glider-design id="tern" units="metric" ballast-masses="34g@15mm" built-tail-front="0 mm"></glider-design>
       <glider-tail-shim design="tern"></glider-tail-shim><glider-as-built design="tern"></glider-as-built></div>`);
