@@ -21,7 +21,10 @@ export interface Flight {
   readonly trim: Outcome<Trim>;
   /** With the tail set for the flattest glide, and for the slowest sink. */
   readonly best: Glide;
-  /** The flattest glide that keeps a {@link reserve} of speed over the stall: what to set the tail for. The same object as `best` where that keeps it. */
+  /**
+   * The flattest glide that keeps a {@link reserve} of speed over the stall: what to set the tail for. The same object as `best` where that keeps it. Of a plane so
+   * heavy that no hand throws it as fast, one that a hand can just reach.
+   */
   readonly advised: Glide;
   readonly slowest: Glide;
   /** From fast to slow, the tail set for each. */
@@ -74,7 +77,8 @@ export const flightOfPlane = memo((air: Air, plane: FlyingPlane): Outcome<Flight
   const polar = Array.from({length: steps + 1}, (_, i) => line.glide(leastLift + (most.usual - leastLift) * i / steps));
   const stall = line.glide(most.usual).speed;
   const spared = Math.max(most.usual / reserve ** 2, leastLift);
-  const advised = best.lift <= spared ? best : line.glide(spared);
+  const flattest = best.lift <= spared ? best : line.glide(spared);
+  const advised = flattest.speed <= fastestThrow ? flattest : line.glide(Math.min(flattest.lift * (flattest.speed / throwable) ** 2, most.usual));
   return good({
     plane, air, best, advised, slowest, mostLift: most, stall, trim: trimOf(plane, air, advised, most, stall), polar,
   });
@@ -103,6 +107,9 @@ function speedRange({margin}: FlyingPlane, {speed, lift}: Glide, most: Range): R
   const at = (shift: number): number => speed * Math.sqrt(Math.max((margin + shift) / margin, lift / most.usual));
   return {least: at(-neutralPointBand), usual: speed, most: at(neutralPointBand)};
 }
+
+/** What a plane is advised that is too heavy to keep its {@link reserve} at any speed of a hand: just what a hand can reach, however near the stall. m/s. */
+const throwable = 0.99 * fastestThrow;
 
 /** A setting of the tail, and the glide with it. */
 export interface TailSetting {

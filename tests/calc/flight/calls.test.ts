@@ -1,11 +1,29 @@
 import {expect} from '@open-wc/testing';
-import {withValues, type GliderDesign} from '../../../src/calc/design/design.js';
+import {defaultDesign, withValues, type GliderDesign} from '../../../src/calc/design/design.js';
 import {callsOf, finestSlip, tailCall} from '../../../src/calc/flight/calls.js';
+import {flightOf} from '../../../src/calc/flight/flight.js';
 import {balancedWith, flight, trimmedAt} from './planes.js';
 
 /** With the tail's rear edge so much higher. */
 const raised = (design: GliderDesign, rise: number): GliderDesign =>
   withValues(design, {'arrangement.tailIncidence': Math.asin(Math.sin(design.arrangement.tailIncidence) - rise / design.tail.chord)});
+
+describe('a plane that weighs more and more', () => {
+  it('is told of a setting of its tail that it flies with, until it is too heavy to be thrown at all', () => {
+    const heard: string[] = [];
+    for (let mass = 0.1; mass < 0.6; mass += 0.02) {
+      for (const margin of [0.2, 0.28]) {
+        const design = withValues(defaultDesign, {'measured.mass': mass, 'measured.balance': balancedWith(margin).measured.balance}), found = flightOf(design);
+        heard.push(found.ok ? 'flies' : found.problems.map(({code}) => code).join());
+        if (!found.ok) continue;
+        const set = flight(withValues(design, {'arrangement.tailIncidence': found.value.advised.setting.tailIncidence}));
+        expect(set.trim.ok, `${String(mass)} ${String(margin)}`).to.equal(true);
+        expect(tailCall(set)).to.equal(undefined);
+      }
+    }
+    expect(heard.join(' ')).to.match(/^(flies ){30,}(too-heavy-to-throw ?)+$/);
+  });
+});
 
 describe('what a glide that asks for another speed wants of the tail', () => {
   it('is a setting that asks for none any more', () => {
