@@ -49,7 +49,9 @@ const pathsOf: Readonly<Record<ViewName, readonly DimensionPath[]>> = {
 export class GliderDrawing extends Calculator<Drawn> {
   static override properties = {...Calculator.properties, show: {type: String}};
   static override styles = [...Calculator.styles, css`
-    .coming { min-block-size: 46rem; }
+    /* about what the views of the usual glider take at this width */
+    .coming { min-block-size: calc(130cqi + 18rem); }
+    @container (min-width: 760px) { .coming { min-block-size: calc(78cqi + 6rem); } }
     .handle::before { inline-size: 9px; block-size: 9px; }
     .handle { inline-size: 32px; block-size: 32px; margin: -16px 0 0 -16px; }
     .dimensions { display: grid; gap: 1.2rem; padding-block: .8rem .3rem; }
