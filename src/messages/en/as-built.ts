@@ -81,7 +81,7 @@ export const asBuiltWords = topic('as-built', {
     none: 'The card comes with a plane that glides: put right first what the answer says.',
   },
   form: {
-    kept: 'What is kept: the same with the listed weights off', how: 'Balance found on', hows: {fingers: 'two fingers', scale: 'one scale and two supports'}, mass: 'The plane as it is thrown weighs',
+    kept: 'What is kept: the same without the weights fitted', how: 'Balance found on', hows: {fingers: 'two fingers', scale: 'one scale and two supports'}, mass: 'The plane as it is thrown weighs',
     at: 'Fingers behind the wing’s front edge', front: 'Front support behind the wing’s front edge', rear: 'Rear support behind the wing’s front edge', under: 'The scale is under',
     supports: {front: 'the front support', rear: 'the rear support'}, reading: 'It reads',
     fitted: 'The weights listed are fitted', found: (a: {at: string | undefined; mass: string}) => a.at === undefined ? `It weighs **${a.mass}**.` : `It balances **${a.at}** behind the wing’s front edge and weighs ${a.mass}.`,

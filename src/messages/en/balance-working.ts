@@ -4,7 +4,7 @@ import {topic} from '../topic.js';
 export const balanceWorkingWords = topic('balance-working', {
   items: {
     'wing': 'Wing', 'wing-glue': 'Glue in its creases', 'body': 'Body', 'body-glue': 'Glue between its layers', 'tailplane': 'Tailplane', 'fins': 'Fins',
-    'tail-glue': 'Glue at the tail', 'tail': 'Tail with fins', 'bands': 'Rubber bands', 'tape': 'Tape', 'plane': 'The plane as measured, listed weights off', 'weight': 'Fitted weight',
+    'tail-glue': 'Glue at the tail', 'tail': 'Tail with fins', 'bands': 'Rubber bands', 'tape': 'Tape', 'plane': 'The plane as measured, without weights fitted', 'weight': 'Fitted weight',
   },
   moments: {caption: 'Moments about the nose', item: 'What', mass: 'Mass', at: 'From the nose', moment: 'Moment', total: 'Together', weighed: 'weighed', about: 'estimated'},
   because: {

@@ -190,8 +190,8 @@ describe('<glider-as-built>', () => {
     expect(fieldset.querySelector('details')).to.equal(null);
     expect(field(element, 'weighing-at').getBoundingClientRect().height).to.be.greaterThan(20);
     const label = (id: string): string => tidy(fieldset.querySelector(`label[for="${id}"]`)?.textContent);
-    expect(label('field-measured.mass')).to.equal('Weighs, listed weights off');
-    expect(label('field-measured.balance')).to.equal('Balances at, listed weights off');
+    expect(label('field-measured.mass')).to.equal('Weighs without weights fitted');
+    expect(label('field-measured.balance')).to.equal('Balances at, without weights fitted');
   });
 
   it('finds a plane as planned whose planned weight and balance were typed as they are read off the plane, in every answer of the page', async () => {
