@@ -2,6 +2,7 @@ import {html, LitElement, nothing} from 'lit';
 import type {PropertyDeclarations, PropertyValues, TemplateResult} from 'lit';
 import type {DimensionPath, DimensionValue} from '../../calc/design/dimensions.js';
 import {changeFrom} from '../../calc/design/change-from.js';
+import {defaultDesign, valueAt} from '../../calc/design/design.js';
 import {createDesignStore} from '../../calc/design/store.js';
 import type {Change, DesignState, DesignStore} from '../../calc/design/store.js';
 import type {QuantityKind, SystemOfUnits} from '../../calc/units/kinds.js';
@@ -72,13 +73,15 @@ export class GliderElement extends LitElement {
     const set = Object.keys(names).filter((name) => changed.has(name) && (this as Record<string, unknown>)[name] !== undefined);
     if (changed.has('design')) this.link.seek();
     if (set.length === 0) return;
-    if (this.link.status !== 'private') this.#warnOnce(set);
+    const used = set.filter((name) => (this as Record<string, unknown>)[name] !== null);
+    if (this.link.status !== 'private' && used.length > 0) this.#warnOnce(used);
     // kept for the private design all the same, so that they count again when the element leaves the page's design
     this.#own ??= createDesignStore();
     this.#own.request(set.flatMap((name) => {
       const path = names[name];
       const text = (this as Record<string, unknown>)[name];
-      return path && typeof text === 'string' ? [changeFrom(path, text)] : [];
+      // Lit gives null for an attribute taken away
+      return !path ? [] : text === null ? [{path, value: valueAt(defaultDesign, path)}] : typeof text === 'string' ? [changeFrom(path, text)] : [];
     }));
   }
 

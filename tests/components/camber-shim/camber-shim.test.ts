@@ -22,6 +22,16 @@ async function type(element: GliderCamberShim, path: string, written: string): P
 }
 
 describe('<glider-camber-shim>', () => {
+  it('goes back to what is usual where an attribute is taken away', async () => {
+    const usual = await fixture<GliderCamberShim>(html`<glider-camber-shim stack="10 mm"></glider-camber-shim>`);
+    const element = await fixture<GliderCamberShim>(html`<glider-camber-shim chord="90 mm" stack="10 mm"></glider-camber-shim>`);
+    expect(text(element, 'answer')).not.to.equal(text(usual, 'answer'));
+    element.removeAttribute('chord');
+    await element.updateComplete;
+    expect(text(element, 'answer')).to.equal(text(usual, 'answer'));
+    expect(field(element, 'wing.chord').value).to.equal(field(usual, 'wing.chord').value);
+  });
+
   it('answers from its own attributes: 10 mm under a 70 mm panel fold it by arcsin(1/7)', async () => {
     const element = await fixture<GliderCamberShim>(html`<glider-camber-shim chord="115 mm" crease="45 mm" stack="10 mm"></glider-camber-shim>`);
     const {result} = element;
