@@ -1,6 +1,6 @@
 import {html, nothing} from 'lit';
 import type {TemplateResult} from 'lit';
-import type {SheetPicture} from '../../drawing/figures/sheet-layout.js';
+import {layOutSheets, type SheetPicture} from '../../drawing/figures/sheet-layout.js';
 import {sheetFileWords} from '../../messages/en/sheet-files.js';
 import {sheetSearchWords} from '../../messages/en/sheet-search.js';
 import {sheetWords} from '../../messages/en/sheet.js';
@@ -53,6 +53,12 @@ export class View {
       data: () => {
         const good = found();
         return good && this.#pictureOf(good.cut);
+      },
+      height: (widthPx) => {
+        const good = found();
+        if (!good) return 0;
+        const {view: {box, mmPerPx}} = layOutSheets(this.#pictureOf(good.cut), widthPx);
+        return Math.round(box.height / mmPerPx);
       },
     });
   }

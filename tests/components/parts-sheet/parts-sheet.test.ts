@@ -85,6 +85,24 @@ describe('<glider-parts-sheet>', () => {
     page.remove();
   });
 
+  it('keeps as much room for its picture as that will take', async () => {
+    for (const kits of [1, 20]) {
+      const page = await fixture<HTMLElement>(html`<div><div style="block-size: 20000px"></div><glider-parts-sheet hide="search" kits=${kits}></glider-parts-sheet></div>`);
+      const element = page.querySelector('glider-parts-sheet');
+      if (!element?.shadowRoot) throw new Error('no element');
+      const kept: number[] = [];
+      const watch = new MutationObserver((all) => {
+        for (const {target} of all) if (target instanceof SVGSVGElement && target.style.blockSize !== '') kept.push(parseFloat(target.style.blockSize));
+      });
+      watch.observe(element.shadowRoot, {subtree: true, attributes: true, attributeFilter: ['style']});
+      const svg = await drawn(element);
+      watch.disconnect();
+      expect(kept).to.have.length(1);
+      expect(kept[0], `${String(kits)} gliders`).to.be.closeTo(svg.getBoundingClientRect().height, 2);
+      page.remove();
+    }
+  });
+
   it('draws a new layout after its lists, and all at once for a print', async () => {
     const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet hide="search"></glider-parts-sheet>`);
     const svg = await drawn(element);
