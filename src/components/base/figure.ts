@@ -2,12 +2,12 @@ import {css, html, nothing} from 'lit';
 import type {ReactiveController, TemplateResult} from 'lit';
 import type {DimensionPath} from '../../calc/design/dimensions.js';
 import type {Change} from '../../calc/design/store.js';
+import type {Stepwise} from '../../calc/sheet/stepwise.js';
 import type {Pen, XY} from '../../drawing/pen.js';
 import type {View} from '../../drawing/view.js';
 import type {GliderElement} from './element.js';
 import type {Fields} from './fields.js';
 import type {FigureDrawing} from './figure-drawing.js';
-import {ownTask} from './own-task.js';
 
 /** A point of a figure that a pointer can take hold of; the keyboard's way to the same value is the field of its path. */
 export interface Handle {
@@ -18,8 +18,11 @@ export interface Handle {
   drag(to: XY): readonly Change[];
 }
 
-/** Draws a figure for a width in pixels and tells the view it used. Pure but for the pen. */
-export type Draw<T> = (pen: Pen, widthPx: number, data: T) => View;
+/**
+ * Draws a figure for a width in pixels and tells the view it used. Pure but for the pen. One that takes more than a few milliseconds is drawn in
+ * steps, in tasks after the one that changed what else is seen, so that none holds up a tap.
+ */
+export type Draw<T> = (pen: Pen, widthPx: number, data: T) => View | Stepwise<View>;
 
 export interface FigureOptions<T> {
   /** The drawing module, loaded when the figure first comes into sight. */
@@ -30,8 +33,6 @@ export interface FigureOptions<T> {
   handles?(data: T, view: View): readonly Handle[];
   /** About how tall the figure becomes, in pixels: the page keeps so much free, and holds still when the figure comes. */
   height?(widthPx: number): number;
-  /** It takes so long to draw that it must not hold up what else changes with it: drawn just after that. */
-  readonly large?: boolean;
 }
 
 /**
@@ -72,7 +73,6 @@ export class Figure<T> implements ReactiveController {
   #intersection: IntersectionObserver | undefined;
   #resize: ResizeObserver | undefined;
   #width = 0;
-  #soon = false;
 
   constructor(host: GliderElement, options: FigureOptions<T>, fields?: Fields) {
     this.#host = host;
@@ -81,10 +81,10 @@ export class Figure<T> implements ReactiveController {
     host.addController(this);
   }
 
-  hostConnected(): void { window.addEventListener('beforeprint', this.#see); }
+  hostConnected(): void { window.addEventListener('beforeprint', this.#print); }
 
   hostDisconnected(): void {
-    window.removeEventListener('beforeprint', this.#see);
+    window.removeEventListener('beforeprint', this.#print);
     unseen.delete(this.#see);
     this.#intersection?.disconnect();
     this.#resize?.disconnect();
@@ -119,17 +119,14 @@ export class Figure<T> implements ReactiveController {
       });
       this.#resize.observe(svg.parentElement ?? svg);
     }
-    if (this.#options.large && this.#drawing) this.#redrawSoon(); else this.#redraw();
+    this.#redraw();
   }
 
-  #redrawSoon(): void {
-    if (this.#soon) return;
-    this.#soon = true;
-    this.#host.await(ownTask().then(() => {
-      this.#soon = false;
-      this.#redraw();
-    }));
-  }
+  /** A print waits for no other task. */
+  readonly #print = (): void => {
+    this.#see();
+    if (this.#svg && this.#width > 0) this.#drawing?.drawAtOnce(this.#svg, this.#width);
+  };
 
   /** Once it comes into sight, or at the latest when the page is printed. */
   readonly #see = (): void => {
@@ -151,7 +148,6 @@ export class Figure<T> implements ReactiveController {
     this.#loading = true;
     void Promise.all([import('./figure-drawing.js'), this.#options.load()]).then(([{FigureDrawing: Drawing}, draw]) => {
       this.#drawing = new Drawing(this.#host, this.#options, draw, this.#fields);
-      this.#svg?.style.removeProperty('block-size');
       this.#redraw();
       anyDrawn = true;
       drawAhead();

@@ -48,7 +48,6 @@ export class View {
     this.#bench = new Bench(this.#hand, () => ({laid: found()?.cut, picture: this.#picture?.picture}), (number) => { this.#point(number); });
     this.#panels = new Panels(host);
     this.#figure = new Figure<SheetPicture>(host, {
-      large: true,
       load: async () => (await import('../../drawing/figures/sheet.js')).drawSheets,
       data: () => {
         const good = found();

@@ -1,3 +1,4 @@
+import type {Stepwise} from '../../calc/sheet/stepwise.js';
 import {widthOf} from '../lettering.js';
 import type {Pen, XY} from '../pen.js';
 import type {View} from '../view.js';
@@ -15,15 +16,16 @@ const edge = 5;
 const lettered: Lettered = new Map();
 const mostLettered = 1000;
 
-/** Sheets of board from above with the parts to cut from them: outlines, grooves, marks, what is left over. */
-export function drawSheets(pen: Pen, widthPx: number, picture: SheetPicture): View {
+/** Sheets of board from above with the parts to cut from them: outlines, grooves, marks, what is left over; sheet by sheet. */
+export function* drawSheets(pen: Pen, widthPx: number, picture: SheetPicture): Stepwise<View> {
   const {view, corners, legend} = layOutSheets(picture, widthPx);
   pen.begin(view);
   if (lettered.size > mostLettered) lettered.clear();
-  picture.sheets.forEach((sheet, i) => {
+  for (const [i, sheet] of picture.sheets.entries()) {
     const before = i > 0 ? picture.sheets[i - 1] : undefined;
     drawSheet(pen, `sheet-${String(i)}`, corners[i] ?? {x: 0, y: 0}, sheet, picture, !before || before.size !== sheet.size);
-  });
+    yield;
+  }
   const {cut} = picture, corner = cut && corners[cut.sheet];
   if (cut && corner) drawCut(pen, cut, ({x, y}) => ({x: corner.x + x, y: corner.y - y}));
   drawLegend(pen, legend, picture.words.legend);

@@ -121,6 +121,33 @@ describe('<glider-parts-sheet>', () => {
     await element.updateComplete;
   });
 
+  it('draws what was asked for last, however soon it was asked for, and is complete only then', async () => {
+    const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet hide="search"></glider-parts-sheet>`);
+    const svg = await drawn(element);
+    const tasks = async (n: number): Promise<void> => { for (let i = 0; i < n; i++) await new Promise((resolve) => { setTimeout(resolve); }); };
+    const stands = (): string => [...svg.querySelectorAll('text')].flatMap(({textContent}) => /^\d+ (Wing|Body)/.exec(textContent)?.[0] ?? []).sort().join();
+    const alone = new Map<number, string>();
+    for (const kits of [4, 23, 7]) {
+      element.kits = kits;
+      await element.updateComplete;
+      alone.set(kits, stands());
+    }
+    expect(new Set(alone.values()).size).to.equal(3);
+    for (const [before, between] of [[23, 0], [23, 1], [23, 2], [23, 3], [4, 1], [4, 2]] as const) {
+      element.kits = before;
+      await tasks(between);
+      element.kits = 7;
+      await element.updateComplete;
+      expect(stands(), `${String(before)}, ${String(between)} tasks before`).to.equal(alone.get(7));
+    }
+    element.kits = 23;
+    await tasks(2);
+    window.dispatchEvent(new Event('beforeprint'));
+    expect(stands()).to.equal(alone.get(23));
+    await element.updateComplete;
+    expect(stands()).to.equal(alone.get(23));
+  });
+
   it('lists every piece with its size and its corner, as the layout has them', async () => {
     const element = await fixture<GliderPartsSheet>(html`<glider-parts-sheet></glider-parts-sheet>`);
     const {result} = element;
