@@ -5,21 +5,23 @@ import {mostMass, tooHeavy} from '../flight/throwable.js';
 import {good, refused, type Outcome} from '../problem.js';
 import {planeBalance, type PlaneBalance} from './plane-balance.js';
 
+/** The plane in the air as it was built, whatever it weighs. */
+const inTheAir = ({wing, tail, arrangement, board}: GliderDesign): ReturnType<typeof planeAero> => planeAero(wing, tail, arrangement, board);
+
 /** The balance of a plane that a hand could throw: no other is worth balancing. Refused as {@link planeBalance} and {@link tooHeavy}. */
 export function throwableBalance(design: GliderDesign): Outcome<PlaneBalance> {
   const balance = planeBalance(design);
   if (!balance.ok) return balance;
-  const {wing, tail, arrangement, board, measured} = asBuilt(design).design;
-  const solved = planeAero(wing, tail, arrangement, board);
+  const {design: built} = asBuilt(design);
+  const solved = inTheAir(built);
   if (!solved.ok) return solved;
   const {mass, masses} = balance.value, {shape, camber} = solved.value;
-  const heavy = tooHeavy(mass, masses.items, shape.wing.area, camber, {measured, board});
+  const heavy = tooHeavy(mass, masses.items, shape.wing.area, camber, built);
   return heavy ? refused(heavy) : balance;
 }
 
-/** The most that a design's plane may weigh to be thrown by hand, kg. Refused as `planeAero`. */
+/** The most that a design's plane may weigh to be thrown by hand, kg. Refused as {@link planeAero}. */
 export function mostThrowable(design: GliderDesign): Outcome<number> {
-  const {wing, tail, arrangement, board} = asBuilt(design).design;
-  const solved = planeAero(wing, tail, arrangement, board);
+  const solved = inTheAir(asBuilt(design).design);
   return solved.ok ? good(mostMass(solved.value.shape.wing.area, solved.value.camber)) : solved;
 }

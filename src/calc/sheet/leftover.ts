@@ -1,7 +1,7 @@
 import {keepLargest, type Space} from './free-space.js';
 import type {SheetStock} from './layout.js';
 import {usable} from './shape.js';
-import {pace, type Stepwise} from './stepwise.js';
+import {pace, type Stepwise} from '../stepwise.js';
 
 /** Strips narrower than this go in the bin (common practice, no source): 25 mm still makes a prop or a doubler. */
 export const worthKeeping = 0.025;

@@ -2,7 +2,7 @@ import type {Polygon} from '../geometry/polygon/index.js';
 import {memberAt, type Block} from './block.js';
 import {fits, type Pose, type Shape, type Usable} from './shape.js';
 import {slideClear} from './slide.js';
-import {pace, type Stepwise} from './stepwise.js';
+import {pace, type Stepwise} from '../stepwise.js';
 
 /** Two pieces nested into one block, and the share of board that saves over placing each by its own bounds. */
 export interface Pair {

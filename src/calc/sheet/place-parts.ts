@@ -8,7 +8,7 @@ import {largestLeftover} from './leftover.js';
 import {nestingPairs} from './pairs.js';
 import {shapeOf, usable, type Shape} from './shape.js';
 import type {Space} from './free-space.js';
-import {finished} from './stepwise.js';
+import {finished} from '../stepwise.js';
 import {strategies} from './strategies.js';
 
 /** Pieces times strategies tried: keeps a big job as quick as a small one is thorough. */

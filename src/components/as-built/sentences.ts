@@ -5,8 +5,9 @@ import {asBuiltWords} from '../../messages/en/as-built.js';
 import {acrossWords} from '../base/across.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
+import {near} from '../base/near.js';
 import {slipWords} from '../base/slip.js';
-import {balanceFirstWords, near} from '../base/weights.js';
+import {balanceFirstWords} from '../base/weights.js';
 
 /** A length as small as what is measured here. */
 export const fine = (host: GliderElement, value: number): string => host.write(value, 'length', host.system === 'inch' ? {fraction: 32} : {digits: 1});

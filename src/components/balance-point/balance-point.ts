@@ -15,7 +15,7 @@ import {explain} from '../base/explain.js';
 import {Figure} from '../base/figure.js';
 import {later} from '../base/later.js';
 import type * as Picturing from './picture.js';
-import {near} from '../base/weights.js';
+import {near} from '../base/near.js';
 import {adviceWords, doing, nowWords, otherWays, targetWords, thenOf} from './sentences.js';
 import {weightChoices, type WeightChoices} from './weights.js';
 

@@ -8,7 +8,7 @@ import type {XY} from '../../drawing/pen.js';
 import {balanceWords} from '../../messages/en/balance.js';
 import type {Handle} from '../base/figure.js';
 import type {GliderBalancePoint} from './balance-point.js';
-import {near} from '../base/weights.js';
+import {near} from '../base/near.js';
 import {nowWords, targetWords, thenOf} from './sentences.js';
 
 export {drawBalance} from '../../drawing/figures/balance.js';

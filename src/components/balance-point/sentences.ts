@@ -9,7 +9,8 @@ import {commonWords} from '../../messages/en/common.js';
 import {weightsWords, type Place} from '../../messages/en/weights.js';
 import type {Answer} from '../base/calculator.js';
 import type {GliderElement} from '../base/element.js';
-import {near, placeWords, takeWords} from '../base/weights.js';
+import {near} from '../base/near.js';
+import {placeWords, takeWords} from '../base/weights.js';
 
 /** One gram, or where ounces are read a tenth of one. */
 const step = (host: GliderElement): number => host.system === 'inch' ? 0.1 * 0.028349523125 : 1e-3;

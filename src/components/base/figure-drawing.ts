@@ -1,6 +1,6 @@
 import {html} from 'lit';
 import type {TemplateResult} from 'lit';
-import {finished, type Stepwise} from '../../calc/sheet/stepwise.js';
+import {finished, type Stepwise} from '../../calc/stepwise.js';
 import {screenInk} from '../../drawing/ink.js';
 import {Pen} from '../../drawing/pen.js';
 import type {View} from '../../drawing/view.js';

@@ -2,7 +2,7 @@ import {css, html, nothing} from 'lit';
 import type {ReactiveController, TemplateResult} from 'lit';
 import type {DimensionPath} from '../../calc/design/dimensions.js';
 import type {Change} from '../../calc/design/store.js';
-import type {Stepwise} from '../../calc/sheet/stepwise.js';
+import type {Stepwise} from '../../calc/stepwise.js';
 import type {Pen, XY} from '../../drawing/pen.js';
 import type {View} from '../../drawing/view.js';
 import type {GliderElement} from './element.js';

@@ -5,11 +5,8 @@ import type {Problem} from '../../calc/problem.js';
 import type {Taken, WeightsForBalance} from '../../calc/balance/weights-for-balance.js';
 import {weightsWords, type End, type Place} from '../../messages/en/weights.js';
 import type {GliderElement} from './element.js';
+import {near} from './near.js';
 import {slipWords} from './slip.js';
-
-/** A place that is only good to a range: to whole millimetres or eighths of an inch. */
-export const near = (host: GliderElement, value: number, bare = false): string =>
-  host.write(value, 'length', host.system === 'inch' ? {fraction: 8, bare} : {digits: 0, bare});
 
 /** Where a weight goes, measured from one end of the body. */
 export function placeWords(end: End, place: number, bodyLength: number, host: GliderElement): Place {

@@ -8,11 +8,11 @@ import type {Answer} from '../base/calculator.js';
 import {explain} from '../base/explain.js';
 import type {GliderElement} from '../base/element.js';
 import {aimWords} from '../base/aim.js';
+import {near} from '../base/near.js';
 import {slipWords} from '../base/slip.js';
 import {balanceFirstWords} from '../base/weights.js';
 import {written} from './numbers.js';
 
-const near = (host: GliderElement, value: number): string => host.write(Math.abs(value), 'length', host.system === 'inch' ? {fraction: 8} : {digits: 0});
 const speed = (host: GliderElement, value: number): string => written(host, {id: 'speed', kind: 'speed'}, value);
 const sinkWords = (host: GliderElement, {least, most}: Range): string =>
   host.say(flightCheckWords).range(written(host, {id: 'sink', kind: 'speed'}, least, true), written(host, {id: 'sink', kind: 'speed'}, most));
@@ -32,7 +32,7 @@ function firstWords(host: GliderElement, {flight, trim, plane}: FlightCheck, fir
   const words = host.say(flightCheckWords), {sentence, then} = balanceFirstWords(host, first);
   const chord = plane.aero.shape.wing.meanAerodynamicChord;
   const now = trim.ok ? [words.asItIs({speed: speed(host, trim.value.glide.speed), ratio: ratio(host, trim.value.glide.ratio.usual)})]
-    : !flight.ok && flight.problems[0]?.code === 'flight-unstable' ? [words.unsteady({behind: near(host, plane.margin * chord), ahead: plane.margin > 0})]
+    : !flight.ok && flight.problems[0]?.code === 'flight-unstable' ? [words.unsteady({behind: near(host, Math.abs(plane.margin * chord)), ahead: plane.margin > 0})]
       : [{'trim-dives': words.divesNow, 'trim-stalls': words.stallsNow}[trim.problems[0]?.code ?? ''] ?? ''].filter(Boolean);
   return {sentence, aside: [...now, ...then].join(' ')};
 }

@@ -15,6 +15,7 @@ import {commonWords} from '../../messages/en/common.js';
 import {dimensionWords} from '../../messages/en/dimensions.js';
 import {GliderElement} from '../base/element.js';
 import {explain} from '../base/explain.js';
+import {near} from '../base/near.js';
 import {reckoned} from '../base/reckoned.js';
 import {baseStyles} from '../base/styles.js';
 
@@ -127,7 +128,7 @@ export class GliderValue extends GliderElement {
     const about = typeof derived.about === 'function' ? derived.about(this.state.design) : derived.about;
     // what is only about right is as round as the balance point writes it
     const round = about && derived.kind === 'length' && derived.digits === undefined && this.digits === undefined;
-    const written = round ? this.write(result.value, 'length', this.system === 'inch' ? {fraction: 8} : {digits: 0}) : this.#written(result.value, derived.kind, derived.digits);
+    const written = round ? near(this, result.value) : this.#written(result.value, derived.kind, derived.digits);
     return about ? this.say(commonWords).about(written) : written;
   }
 

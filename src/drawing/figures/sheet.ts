@@ -1,4 +1,4 @@
-import type {Stepwise} from '../../calc/sheet/stepwise.js';
+import type {Stepwise} from '../../calc/stepwise.js';
 import {widthOf} from '../lettering.js';
 import type {Pen, XY} from '../pen.js';
 import type {View} from '../view.js';

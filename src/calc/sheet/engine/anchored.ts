@@ -1,5 +1,5 @@
 import {leftovers} from '../leftover.js';
-import type {Stepwise} from '../stepwise.js';
+import type {Stepwise} from '../../stepwise.js';
 import type {Job} from './job.js';
 import {partingOf} from './parting.js';
 import {pushedAway} from './pushed-away.js';

@@ -1,5 +1,5 @@
 import type {Polygon} from '../../geometry/polygon/index.js';
-import {pace, type Stepwise} from '../stepwise.js';
+import {pace, type Stepwise} from '../../stepwise.js';
 import {wayOut, type Forbidden} from './nofit.js';
 import type {Random} from './random.js';
 import {areaOfAll, type Effort, type Filling, type Room, type Spot, type Task} from './task.js';

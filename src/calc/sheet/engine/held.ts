@@ -3,7 +3,7 @@ import type {Problem} from '../../problem.js';
 import {memberAt} from '../block.js';
 import {largestLeftover} from '../leftover.js';
 import type {Pose, Shape} from '../shape.js';
-import type {Stepwise} from '../stepwise.js';
+import type {Stepwise} from '../../stepwise.js';
 import type {Laid} from './field.js';
 import type {Board, Box, HeldPiece, Job} from './job.js';
 import {partingOf} from './parting.js';

@@ -1,4 +1,4 @@
-import type {Stepwise} from '../stepwise.js';
+import type {Stepwise} from '../../stepwise.js';
 import type {Found, Job} from './job.js';
 import {SheetSearch} from './search.js';
 import {tooMuch} from './too-much.js';

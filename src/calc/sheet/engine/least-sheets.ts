@@ -1,4 +1,4 @@
-import type {Stepwise} from '../stepwise.js';
+import type {Stepwise} from '../../stepwise.js';
 import {insideOf} from './boards.js';
 import type {Board, Job} from './job.js';
 import {leastRooms} from './least.js';

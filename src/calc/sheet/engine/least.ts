@@ -1,4 +1,4 @@
-import {pace, type Stepwise} from '../stepwise.js';
+import {pace, type Stepwise} from '../../stepwise.js';
 import type {Kind, Room} from './task.js';
 
 /** A length as the share of a room's length that it takes up for certain; never more than 1 together where they fit. */

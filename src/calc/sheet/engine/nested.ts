@@ -1,7 +1,7 @@
 import {single, type Block} from '../block.js';
 import {nestingPairs, type Pair} from '../pairs.js';
 import type {Shape, Usable} from '../shape.js';
-import {pace, type Stepwise} from '../stepwise.js';
+import {pace, type Stepwise} from '../../stepwise.js';
 import {lineBetween} from './divide.js';
 
 /** So many blocks alike. */

@@ -3,7 +3,7 @@ import type {Problem} from '../../problem.js';
 import {mostPieces} from '../check.js';
 import type {Unplaced} from '../layout.js';
 import {shapeOf, type Shape, type Usable} from '../shape.js';
-import type {Stepwise} from '../stepwise.js';
+import type {Stepwise} from '../../stepwise.js';
 import {insideOf, usableBoards} from './boards.js';
 import {gridFor, type Grid} from './grid.js';
 import {heldSheets, type HeldSheet} from './held.js';

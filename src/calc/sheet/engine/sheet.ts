@@ -1,5 +1,5 @@
 import {largestLeftover, worthKeeping} from '../leftover.js';
-import {pace, type Stepwise} from '../stepwise.js';
+import {pace, type Stepwise} from '../../stepwise.js';
 import type {Laid} from './field.js';
 import type {Board, Box, FoundSheet, Job} from './job.js';
 import {partingOf, pushedTogether, type Parting} from './parting.js';

@@ -1,7 +1,7 @@
 import {moved} from '../../geometry/polygon/index.js';
 import type {Placed, Turn, Unplaced} from '../layout.js';
 import type {Shape} from '../shape.js';
-import {pace, type Stepwise} from '../stepwise.js';
+import {pace, type Stepwise} from '../../stepwise.js';
 import {anchored} from './anchored.js';
 import type {Laid} from './field.js';
 import type {Cutout, Found, FoundSheet} from './job.js';

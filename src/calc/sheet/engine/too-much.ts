@@ -1,4 +1,4 @@
-import type {Stepwise} from '../stepwise.js';
+import type {Stepwise} from '../../stepwise.js';
 import {usableBoards} from './boards.js';
 import {gridFor} from './grid.js';
 import type {Board, Job} from './job.js';

@@ -1,7 +1,7 @@
 import {expect} from '@open-wc/testing';
 import fc from 'fast-check';
 import {leastRooms} from '../../../../src/calc/sheet/engine/least.js';
-import {finished} from '../../../../src/calc/sheet/stepwise.js';
+import {finished} from '../../../../src/calc/stepwise.js';
 import {board, foundIn, job, plate} from './found-check.js';
 
 const kind = (length: number, width: number, mayTurn = true) => ({length, width, mayTurn, area: length * width});
